@@ -8877,7 +8877,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Samples</source>
-            <translation>&amp;Proben</translation>
+            <translation>Pro&amp;ben</translation>
         </message>
         <message>
             <source>Lots</source>
@@ -9106,7 +9106,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Save the &amp;chart as…</source>
-            <translation>Karte &amp;speichern als…</translation>
+            <translation>Kar&amp;te speichern als…</translation>
         </message>
         <message>
             <source>Limits and rules, and the loss of the standard</source>
@@ -9157,7 +9157,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Limits and standards fro&amp;m</source>
-            <translation>&amp;Herkunft der Grenzwerte und Referenzen</translation>
+            <translation>Her&amp;kunft der Grenzwerte und Referenzen</translation>
         </message>
         <message>
             <source>No&amp;te (may be empty)</source>
@@ -9165,7 +9165,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Store the check</source>
-            <translation>&amp;Prüfung speichern</translation>
+            <translation>P&amp;rüfung speichern</translation>
         </message>
         <message>
             <source>How it is done, and cautions</source>
@@ -9446,7 +9446,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <name>plateau::ui::ComparedRunsView</name>
         <message>
             <source>Only &amp;what differs</source>
-            <translation>Nur &amp;Unterschiede</translation>
+            <translation>Nur Unterschie&amp;de</translation>
         </message>
         <message>
             <source>Two runs side by side</source>
@@ -9454,7 +9454,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Back to the &amp;list</source>
-            <translation>Zurück zur &amp;Liste</translation>
+            <translation>Zur&amp;ück zur Liste</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -9527,7 +9527,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Verif&amp;y now</source>
-            <translation>Jetzt &amp;verifizieren</translation>
+            <translation>Jet&amp;zt verifizieren</translation>
         </message>
         <message>
             <source>&amp;Stop</source>
@@ -9551,11 +9551,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Restore &amp;into a new notebook…</source>
-            <translation>In ein neues Laborjournal &amp;wiederherstellen…</translation>
+            <translation>In ein neues Laborjournal wie&amp;derherstellen…</translation>
         </message>
         <message>
             <source>&amp;Keep them elsewhere…</source>
-            <translation>An&amp;derswo aufbewahren…</translation>
+            <translation>Anders&amp;wo aufbewahren…</translation>
         </message>
         <message>
             <source>For keeping elsewhere</source>
@@ -9567,7 +9567,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Archive of the year…</source>
-            <translation>&amp;Archiv des Jahres…</translation>
+            <translation>Archi&amp;v des Jahres…</translation>
         </message>
         <message>
             <source>Year to archive</source>
@@ -9689,7 +9689,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Back up no&amp;w</source>
-            <translation>Jetzt &amp;sichern</translation>
+            <translation>Jetzt si&amp;chern</translation>
         </message>
     </context>
     <context>
@@ -9708,7 +9708,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Pa&amp;ssphrase</source>
-            <translation>&amp;Passphrase</translation>
+            <translation>Passph&amp;rase</translation>
         </message>
         <message>
             <source>Sa&amp;mple by sample</source>
@@ -9716,7 +9716,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Accept</source>
-            <translation>&amp;Annehmen</translation>
+            <translation>Anneh&amp;men</translation>
         </message>
         <message>
             <source>Re&amp;ject</source>
@@ -9724,7 +9724,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>R&amp;eason</source>
-            <translation>&amp;Grund</translation>
+            <translation>Grun&amp;d</translation>
         </message>
         <message>
             <source>by %1</source>
@@ -10113,7 +10113,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <name>plateau::ui::EntryPanel</name>
         <message>
             <source>&amp;Store</source>
-            <translation>&amp;Speichern</translation>
+            <translation>Spei&amp;chern</translation>
         </message>
         <message>
             <source>Ret&amp;ype  Esc</source>
@@ -10378,11 +10378,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Out of &amp;use too</source>
-            <translation>Auch a&amp;ußer Gebrauch</translation>
+            <translation>Auch auße&amp;r Gebrauch</translation>
         </message>
         <message>
             <source>&amp;Add an item…</source>
-            <translation>Gerät &amp;hinzufügen…</translation>
+            <translation>Ger&amp;ät hinzufügen…</translation>
         </message>
         <message>
             <source>An item of equipment or a check, not stored yet</source>
@@ -10637,7 +10637,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;File</source>
-            <translation>&amp;Datei</translation>
+            <translation>Date&amp;i</translation>
         </message>
         <message>
             <source>&amp;Elsewhere…</source>
@@ -10975,7 +10975,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Serial or inventory n&amp;umber</source>
-            <translation>Serien- oder Inventarn&amp;ummer</translation>
+            <translation>Se&amp;rien- oder Inventarnummer</translation>
         </message>
         <message>
             <source>Volume, or the &amp;largest (mL)</source>
@@ -10995,7 +10995,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Reason for the change</source>
-            <translation>&amp;Grund der Änderung</translation>
+            <translation>Grund der &amp;Änderung</translation>
         </message>
         <message>
             <source>&amp;Store it in the book</source>
@@ -11790,7 +11790,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Save</source>
-            <translation>&amp;Speichern</translation>
+            <translation>Spei&amp;chern</translation>
         </message>
         <message>
             <source>&amp;Drop the changes</source>
@@ -12124,7 +12124,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Add a limit…</source>
-            <translation>Grenzwert &amp;hinzufügen…</translation>
+            <translation>Grenz&amp;wert hinzufügen…</translation>
         </message>
         <message>
             <source>Version %1, saved by %2, %3. The versions before it stay on record.</source>
@@ -12286,7 +12286,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Produc&amp;t</source>
-            <translation>&amp;Produkt</translation>
+            <translation>Produ&amp;kt</translation>
         </message>
         <message>
             <source>&amp;Measurand</source>
@@ -12294,7 +12294,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Kind</source>
-            <translation>&amp;Art</translation>
+            <translation>A&amp;rt</translation>
         </message>
         <message>
             <source>&amp;Lower limit</source>
@@ -12318,7 +12318,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Decision rul&amp;e</source>
-            <translation>Entscheidungs&amp;regel</translation>
+            <translation>Entscheidun&amp;gsregel</translation>
         </message>
         <message>
             <source>Guar&amp;d band</source>
@@ -12330,11 +12330,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Reason for the change</source>
-            <translation>&amp;Grund der Änderung</translation>
+            <translation>Grund der &amp;Änderung</translation>
         </message>
         <message>
             <source>&amp;Save</source>
-            <translation>&amp;Speichern</translation>
+            <translation>Spei&amp;chern</translation>
         </message>
         <message>
             <source>Take it awa&amp;y</source>
@@ -12493,7 +12493,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Connected b&amp;y</source>
-            <translation>&amp;Verbunden über</translation>
+            <translation>Verbunden &amp;über</translation>
         </message>
         <message>
             <source>no parity</source>
@@ -12537,11 +12537,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Format</source>
-            <translation>&amp;Format</translation>
+            <translation>Form&amp;at</translation>
         </message>
         <message>
             <source>F&amp;low control</source>
-            <translation>Fluss&amp;steuerung</translation>
+            <translation>&amp;Flusssteuerung</translation>
         </message>
         <message>
             <source>name or address</source>
@@ -12576,7 +12576,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>For&amp;get</source>
-            <translation>Ver&amp;gessen</translation>
+            <translation>Verge&amp;ssen</translation>
         </message>
         <message>
             <source>&amp;Use the lines that came in</source>
@@ -12620,7 +12620,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Photometer</source>
-            <translation>&amp;Photometer</translation>
+            <translation>Ph&amp;otometer</translation>
         </message>
         <message>
             <source>Na&amp;me</source>
@@ -12640,7 +12640,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Try it &amp;out on sample lines</source>
-            <translation>An Probezeilen &amp;ausprobieren</translation>
+            <translation>An &amp;Probezeilen ausprobieren</translation>
         </message>
         <message>
             <source>What came in, the last line on top</source>
@@ -12854,7 +12854,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Keeps once opened (days)</source>
-            <translation>Geöffnet &amp;haltbar (Tage)</translation>
+            <translation>Geöffnet halt&amp;bar (Tage)</translation>
         </message>
         <message>
             <source>Empty where none is stated.</source>
@@ -12949,7 +12949,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>R&amp;eason</source>
-            <translation>&amp;Grund</translation>
+            <translation>Grun&amp;d</translation>
         </message>
         <message>
             <source>Say how much it is, in mL.</source>
@@ -12973,7 +12973,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>What it touched as &amp;CSV…</source>
-            <translation>Betroffenes als &amp;CSV…</translation>
+            <translation>&amp;Betroffenes als CSV…</translation>
         </message>
         <message>
             <source>Every run that took from it and every result: for the day when the supplier recalls it.</source>
@@ -12993,7 +12993,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Store it</source>
-            <translation>&amp;Speichern</translation>
+            <translation>Spei&amp;chern</translation>
         </message>
         <message>
             <source>dry: %1</source>
@@ -13226,7 +13226,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Used &amp;up too</source>
-            <translation>Auch &amp;aufgebrauchte</translation>
+            <translation>Auch aufge&amp;brauchte</translation>
         </message>
         <message>
             <source>&amp;Receive a container…</source>
@@ -13426,7 +13426,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Absorbance in column</source>
-            <translation>&amp;Extinktion in Spalte</translation>
+            <translation>E&amp;xtinktion in Spalte</translation>
         </message>
         <message>
             <source>T&amp;ube in column</source>
@@ -13640,7 +13640,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Save method</source>
-            <translation>Methode &amp;speichern</translation>
+            <translation>&amp;Methode speichern</translation>
         </message>
         <message>
             <source>&amp;What was changed and why</source>
@@ -13688,7 +13688,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Back to the &amp;list</source>
-            <translation>Zurück zur &amp;Liste</translation>
+            <translation>Zur&amp;ück zur Liste</translation>
         </message>
     </context>
     <context>
@@ -14090,7 +14090,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Method</source>
-            <translation>&amp;Methode</translation>
+            <translation>M&amp;ethode</translation>
         </message>
         <message>
             <source>Ver&amp;sions</source>
@@ -14427,7 +14427,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Import from a file…</source>
-            <translation>Aus einer Datei &amp;importieren…</translation>
+            <translation>Aus eine&amp;r Datei importieren…</translation>
         </message>
         <message>
             <source>A method that is not saved yet</source>
@@ -14531,7 +14531,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Go to it</source>
-            <translation>&amp;Dorthin gehen</translation>
+            <translation>Dort&amp;hin gehen</translation>
         </message>
         <message>
             <source>Sound is off</source>
@@ -14662,7 +14662,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>S&amp;kip lines with</source>
-            <translation>Zeilen &amp;überspringen mit</translation>
+            <translation>Zeilen überspringen mi&amp;t</translation>
         </message>
         <message>
             <source>&amp;Encoding</source>
@@ -14712,19 +14712,19 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Reason</source>
-            <translation>&amp;Grund</translation>
+            <translation>Grun&amp;d</translation>
         </message>
         <message>
             <source>Signed b&amp;y</source>
-            <translation>S&amp;igniert von</translation>
+            <translation>Signiert &amp;von</translation>
         </message>
         <message>
             <source>Passphrase of &amp;the one above</source>
-            <translation>&amp;Passphrase der oben genannten Person</translation>
+            <translation>Passphrase der oben &amp;genannten Person</translation>
         </message>
         <message>
             <source>&amp;Store it</source>
-            <translation>&amp;Speichern</translation>
+            <translation>Spei&amp;chern</translation>
         </message>
         <message>
             <source>Add a person</source>
@@ -14949,7 +14949,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <name>plateau::ui::PipetteKeys</name>
         <message>
             <source>&amp;Tick  Space</source>
-            <translation>&amp;Abhaken  Leertaste</translation>
+            <translation>Abha&amp;ken  Leertaste</translation>
         </message>
         <message>
             <source>Ro&amp;w  +</source>
@@ -14957,7 +14957,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;All tubes  *</source>
-            <translation>Alle Ansä&amp;tze  *</translation>
+            <translation>Alle Ans&amp;ätze  *</translation>
         </message>
         <message>
             <source>&amp;Undo  −</source>
@@ -14969,7 +14969,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Spoilt  /</source>
-            <translation>&amp;Unbrauchbar  /</translation>
+            <translation>Un&amp;brauchbar  /</translation>
         </message>
         <message>
             <source>Pipette&amp;d from paper</source>
@@ -15023,7 +15023,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>R&amp;eason</source>
-            <translation>&amp;Grund</translation>
+            <translation>Grun&amp;d</translation>
         </message>
         <message>
             <source>&amp;Cancel  Esc</source>
@@ -15092,7 +15092,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>P&amp;ipette</source>
-            <translation>P&amp;ipette</translation>
+            <translation>Pipe&amp;tte</translation>
         </message>
     </context>
     <context>
@@ -15496,7 +15496,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Run a control of ke&amp;yed value</source>
-            <translation>&amp;Kontrollprobe mit eingegebenem Wert mitführen</translation>
+            <translation>Kontrollprobe mit ein&amp;gegebenem Wert mitführen</translation>
         </message>
         <message>
             <source>Liquid</source>
@@ -15524,7 +15524,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Method</source>
-            <translation>&amp;Methode</translation>
+            <translation>M&amp;ethode</translation>
         </message>
         <message>
             <source>&amp;Title</source>
@@ -15532,19 +15532,19 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Samples, one per line</source>
-            <translation>&amp;Proben, eine je Zeile</translation>
+            <translation>Proben, eine &amp;je Zeile</translation>
         </message>
         <message>
             <source>Tubes for &amp;each sample</source>
-            <translation>&amp;Ansätze je Probe</translation>
+            <translation>Ansät&amp;ze je Probe</translation>
         </message>
         <message>
             <source>Samples &amp;are</source>
-            <translation>Proben &amp;sind</translation>
+            <translation>Pr&amp;oben sind</translation>
         </message>
         <message>
             <source>&amp;Wavelength</source>
-            <translation>&amp;Wellenlänge</translation>
+            <translation>Welle&amp;nlänge</translation>
         </message>
         <message>
             <source>Path &amp;length</source>
@@ -15552,7 +15552,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Calibration</source>
-            <translation>Kalib&amp;rierung</translation>
+            <translation>&amp;Kalibrierung</translation>
         </message>
         <message>
             <source>%1 nm</source>
@@ -15595,7 +15595,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>P&amp;ut on the bench</source>
-            <translation>&amp;In Arbeit nehmen</translation>
+            <translation>In A&amp;rbeit nehmen</translation>
         </message>
         <message>
             <source>Drag a tube, or move it with Ctrl and an arrow key.</source>
@@ -15675,7 +15675,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>E&amp;xplain this warning</source>
-            <translation>Diese Warnung &amp;erklären</translation>
+            <translation>Diese Warnung erkl&amp;ären</translation>
         </message>
         <message>
             <source>What the warning means, and what to do about it; F1 does the same</source>
@@ -15745,7 +15745,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Leave it out</source>
-            <translation>&amp;Ausnehmen</translation>
+            <translation>Ausn&amp;ehmen</translation>
         </message>
         <message>
             <source>Reason for leaving the point out or taking it back</source>
@@ -15776,15 +15776,15 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Store it in the book</source>
-            <translation>&amp;Ins Buch eintragen</translation>
+            <translation>Ins Bu&amp;ch eintragen</translation>
         </message>
         <message>
             <source>S&amp;ubstance</source>
-            <translation>&amp;Substanz</translation>
+            <translation>Substan&amp;z</translation>
         </message>
         <message>
             <source>&amp;Add a substance…</source>
-            <translation>Substanz &amp;hinzufügen…</translation>
+            <translation>Subs&amp;tanz hinzufügen…</translation>
         </message>
         <message>
             <source>&amp;Change it…</source>
@@ -15816,7 +15816,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Ma&amp;de at</source>
-            <translation>Herges&amp;tellt am</translation>
+            <translation>Her&amp;gestellt am</translation>
         </message>
         <message>
             <source>% per hour</source>
@@ -15896,7 +15896,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Strength &amp;wanted</source>
-            <translation>&amp;Gewünschter Gehalt</translation>
+            <translation>Ge&amp;wünschter Gehalt</translation>
         </message>
         <message>
             <source>&amp;Its volume</source>
@@ -16051,11 +16051,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Label as PDF…</source>
-            <translation>Etikett als &amp;PDF…</translation>
+            <translation>Etikett als P&amp;DF…</translation>
         </message>
         <message>
             <source>Ba&amp;ck to the list</source>
-            <translation>Zurück zur &amp;Liste</translation>
+            <translation>Zur&amp;ück zur Liste</translation>
         </message>
         <message>
             <source>%1 of %2</source>
@@ -16546,7 +16546,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>It is dr&amp;y and will be dissolved</source>
-            <translation>Es ist t&amp;rocken und wird gelöst</translation>
+            <translation>Es ist troc&amp;ken und wird gelöst</translation>
         </message>
         <message>
             <source>&amp;Mass in it (mg, may be empty)</source>
@@ -16628,7 +16628,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>P&amp;assphrase</source>
-            <translation>&amp;Passphrase</translation>
+            <translation>Passph&amp;rase</translation>
         </message>
         <message>
             <source>Put bac&amp;k on the bench</source>
@@ -16640,7 +16640,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Locked. R&amp;eason to put it back on the bench, where revision %1 begins</source>
-            <translation>Gesperrt. &amp;Grund, den Lauf wieder in Arbeit zu nehmen; damit beginnt Revision %1</translation>
+            <translation>Gesperrt. Grund, den Lauf wieder in Arbeit &amp;zu nehmen; damit beginnt Revision %1</translation>
         </message>
         <message>
             <source>%1: on the bench now</source>
@@ -16804,7 +16804,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Back to the &amp;list</source>
-            <translation>Zurück zur &amp;Liste</translation>
+            <translation>Zur&amp;ück zur Liste</translation>
         </message>
         <message>
             <source>Regi&amp;ster them</source>
@@ -17618,15 +17618,15 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Chosen by</source>
-            <translation>&amp;Gewählt von</translation>
+            <translation>Gew&amp;ählt von</translation>
         </message>
         <message>
             <source>P&amp;assphrase</source>
-            <translation>&amp;Passphrase</translation>
+            <translation>Passph&amp;rase</translation>
         </message>
         <message>
             <source>Reported result of sample and &amp;measurand</source>
-            <translation>Berichtetes Ergebnis von Probe und &amp;Messgröße</translation>
+            <translation>Berichtetes Ergebnis &amp;von Probe und Messgröße</translation>
         </message>
         <message>
             <source>the last accepted</source>
@@ -17642,15 +17642,15 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>R&amp;ule</source>
-            <translation>&amp;Regel</translation>
+            <translation>Re&amp;gel</translation>
         </message>
         <message>
             <source>Wh&amp;y</source>
-            <translation>&amp;Warum</translation>
+            <translation>Waru&amp;m</translation>
         </message>
         <message>
             <source>S&amp;tore the choice</source>
-            <translation>Wahl &amp;speichern</translation>
+            <translation>&amp;Wahl speichern</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -17689,11 +17689,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Calculation</source>
-            <translation>&amp;Berechnung</translation>
+            <translation>Bere&amp;chnung</translation>
         </message>
         <message>
             <source>&amp;Uncertainty</source>
-            <translation>&amp;Unsicherheit</translation>
+            <translation>Unsicherhei&amp;t</translation>
         </message>
         <message>
             <source>%1 % %2</source>
@@ -18088,15 +18088,15 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Recover&amp;ies</source>
-            <translation>Wiederf&amp;indungen</translation>
+            <translation>Wiederfindun&amp;gen</translation>
         </message>
         <message>
             <source>&amp;Readings</source>
-            <translation>&amp;Ablesungen</translation>
+            <translation>Ablesu&amp;ngen</translation>
         </message>
         <message>
             <source>Me&amp;thod</source>
-            <translation>&amp;Methode</translation>
+            <translation>M&amp;ethode</translation>
         </message>
         <message>
             <source>Checks</source>
@@ -18150,11 +18150,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <name>plateau::ui::RunFilePage</name>
         <message>
             <source>P&amp;ut on the bench</source>
-            <translation>&amp;In Arbeit nehmen</translation>
+            <translation>In A&amp;rbeit nehmen</translation>
         </message>
         <message>
             <source>Open &amp;another file…</source>
-            <translation>&amp;Andere Datei öffnen…</translation>
+            <translation>Ande&amp;re Datei öffnen…</translation>
         </message>
         <message>
             <source>The file can be put on the bench.</source>
@@ -19545,11 +19545,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Add a d&amp;ilution step</source>
-            <translation>Verdünnungsschritt &amp;hinzufügen</translation>
+            <translation>Verd&amp;ünnungsschritt hinzufügen</translation>
         </message>
         <message>
             <source>Ta&amp;ke the last step away</source>
-            <translation>Letzten Schritt &amp;entfernen</translation>
+            <translation>Letzten Schritt ent&amp;fernen</translation>
         </message>
         <message>
             <source>Type what is expected, Enter goes down, and let the dilutions be proposed, or type them. Left empty: undiluted, and the method's own volume in the tube.</source>
@@ -19866,11 +19866,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Kind of chart</source>
-            <translation>&amp;Art der Karte</translation>
+            <translation>Art &amp;der Karte</translation>
         </message>
         <message>
             <source>Limit&amp;s</source>
-            <translation>&amp;Grenzen</translation>
+            <translation>Gren&amp;zen</translation>
         </message>
         <message>
             <source>from earlier runs</source>
@@ -20158,11 +20158,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;New run</source>
-            <translation>&amp;Neuer Lauf</translation>
+            <translation>Ne&amp;uer Lauf</translation>
         </message>
         <message>
             <source>&amp;Open run file…</source>
-            <translation>&amp;Laufdatei öffnen…</translation>
+            <translation>Laufdatei &amp;öffnen…</translation>
         </message>
         <message>
             <source>%1 is a number and no name: was a reading meant?</source>
@@ -20528,7 +20528,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>P&amp;repare a standard…</source>
-            <translation>Standard &amp;herstellen…</translation>
+            <translation>Stan&amp;dard herstellen…</translation>
         </message>
         <message>
             <source>A standard or a substance, not stored yet</source>
@@ -20551,7 +20551,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <name>plateau::ui::SubjectForm</name>
         <message>
             <source>what was re&amp;jected too</source>
-            <translation>auch &amp;verworfene</translation>
+            <translation>auch ver&amp;worfene</translation>
         </message>
         <message>
             <source>Ch&amp;art of</source>
@@ -20559,7 +20559,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>b&amp;y</source>
-            <translation>&amp;nach</translation>
+            <translation>na&amp;ch</translation>
         </message>
         <message>
             <source>&amp;measured</source>
@@ -20567,15 +20567,15 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;in</source>
-            <translation>&amp;in</translation>
+            <translation>i&amp;n</translation>
         </message>
         <message>
             <source>Only lo&amp;t</source>
-            <translation>Nur &amp;Charge</translation>
+            <translation>Nur Char&amp;ge</translation>
         </message>
         <message>
             <source>by p&amp;erson</source>
-            <translation>von &amp;Person</translation>
+            <translation>&amp;von Person</translation>
         </message>
         <message>
             <source>on photometer</source>
@@ -20626,7 +20626,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>S&amp;upplier</source>
-            <translation>&amp;Lieferant</translation>
+            <translation>Lie&amp;ferant</translation>
         </message>
         <message>
             <source>&amp;Lot</source>
@@ -20634,7 +20634,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Certificate</source>
-            <translation>Zerti&amp;fikat</translation>
+            <translation>Zertifi&amp;kat</translation>
         </message>
         <message>
             <source>Pur&amp;ity (%)</source>
@@ -20658,7 +20658,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Reason for the change</source>
-            <translation>&amp;Grund der Änderung</translation>
+            <translation>Grund der &amp;Änderung</translation>
         </message>
         <message>
             <source>Of the substance without the water below.</source>
@@ -21119,7 +21119,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>To its ra&amp;ck or record</source>
-            <translation>Zum &amp;Rack oder zur Aufzeichnung</translation>
+            <translation>Zum Rac&amp;k oder zur Aufzeichnung</translation>
         </message>
         <message>
             <source>The chosen act in full</source>
@@ -21131,11 +21131,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Who</source>
-            <translation>&amp;Wer</translation>
+            <translation>We&amp;r</translation>
         </message>
         <message>
             <source>Wha&amp;t</source>
-            <translation>Wa&amp;s</translation>
+            <translation>&amp;Was</translation>
         </message>
         <message>
             <source>Fro&amp;m</source>
@@ -21147,7 +21147,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Run number</source>
-            <translation>&amp;Laufnummer</translation>
+            <translation>Laufnu&amp;mmer</translation>
         </message>
         <message>
             <source>everybody</source>
@@ -21738,7 +21738,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <name>plateau::ui::WeighingForm</name>
         <message>
             <source>Weigh a fresh standard e&amp;xactly</source>
-            <translation>Frischen Standard &amp;exakt einwiegen</translation>
+            <translation>Frischen Standard e&amp;xakt einwiegen</translation>
         </message>
         <message>
             <source>g/L</source>
@@ -21841,15 +21841,15 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <name>plateau::ui::WindowActions</name>
         <message>
             <source>&amp;File</source>
-            <translation>&amp;Datei</translation>
+            <translation>Date&amp;i</translation>
         </message>
         <message>
             <source>&amp;New run</source>
-            <translation>&amp;Neuer Lauf</translation>
+            <translation>Ne&amp;uer Lauf</translation>
         </message>
         <message>
             <source>&amp;Open run file…</source>
-            <translation>&amp;Laufdatei öffnen…</translation>
+            <translation>Laufdatei &amp;öffnen…</translation>
         </message>
         <message>
             <source>&amp;Save a copy of the run as file…</source>
@@ -21925,11 +21925,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Re&amp;view</source>
-            <translation>&amp;Bewerten</translation>
+            <translation>Be&amp;werten</translation>
         </message>
         <message>
             <source>Ne&amp;xt rack</source>
-            <translation>Näch&amp;stes Rack</translation>
+            <translation>N&amp;ächstes Rack</translation>
         </message>
         <message>
             <source>&amp;Previous rack</source>
@@ -21937,7 +21937,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Help</source>
-            <translation>&amp;Hilfe</translation>
+            <translation>Hi&amp;lfe</translation>
         </message>
         <message>
             <source>&amp;About Plateau</source>
@@ -21965,7 +21965,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Bench</source>
-            <translation>Arbeitsplat&amp;z</translation>
+            <translation>Arbeit&amp;splatz</translation>
         </message>
     </context>
     <context>

@@ -8794,7 +8794,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Keep</source>
-            <translation>&amp;Guardar</translation>
+            <translation>Gu&amp;ardar</translation>
         </message>
         <message>
             <source>Sound, lead time and keying</source>
@@ -8806,7 +8806,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Now</source>
-            <translation>&amp;Ahora</translation>
+            <translation>A&amp;hora</translation>
         </message>
         <message>
             <source>La&amp;te</source>
@@ -8861,7 +8861,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Control charts</source>
-            <translation>&amp;Gráficos de control</translation>
+            <translation>Grá&amp;ficos de control</translation>
         </message>
         <message>
             <source>Methods</source>
@@ -8893,7 +8893,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>St&amp;andards</source>
-            <translation>&amp;Patrones</translation>
+            <translation>P&amp;atrones</translation>
         </message>
         <message>
             <source>Equipment</source>
@@ -8901,7 +8901,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>E&amp;quipment</source>
-            <translation>&amp;Equipos</translation>
+            <translation>E&amp;quipos</translation>
         </message>
         <message>
             <source>Laboratory</source>
@@ -8917,7 +8917,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>P&amp;eople</source>
-            <translation>Per&amp;sonas</translation>
+            <translation>&amp;Personas</translation>
         </message>
         <message>
             <source>Limits</source>
@@ -8933,7 +8933,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Records and bac&amp;kups</source>
-            <translation>&amp;Registros y copias de seguridad</translation>
+            <translation>Registros &amp;y copias de seguridad</translation>
         </message>
     </context>
     <context>
@@ -9106,7 +9106,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Save the &amp;chart as…</source>
-            <translation>Guardar el gráfico c&amp;omo…</translation>
+            <translation>&amp;Guardar el gráfico como…</translation>
         </message>
         <message>
             <source>Limits and rules, and the loss of the standard</source>
@@ -9157,11 +9157,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Limits and standards fro&amp;m</source>
-            <translation>&amp;Límites y patrones según</translation>
+            <translation>Lím&amp;ites y patrones según</translation>
         </message>
         <message>
             <source>No&amp;te (may be empty)</source>
-            <translation>&amp;Nota (puede quedar vacía)</translation>
+            <translation>N&amp;ota (puede quedar vacía)</translation>
         </message>
         <message>
             <source>&amp;Store the check</source>
@@ -9329,7 +9329,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>For&amp;get</source>
-            <translation>Ol&amp;vidar</translation>
+            <translation>&amp;Olvidar</translation>
         </message>
         <message>
             <source>Ta&amp;ke the readings</source>
@@ -9353,7 +9353,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Re&amp;member as</source>
-            <translation>Recordar c&amp;omo</translation>
+            <translation>Recor&amp;dar como</translation>
         </message>
         <message>
             <source>&amp;Text with the readings</source>
@@ -9454,7 +9454,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Back to the &amp;list</source>
-            <translation>Volver a la &amp;lista</translation>
+            <translation>Volver &amp;a la lista</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -9527,7 +9527,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Verif&amp;y now</source>
-            <translation>&amp;Verificar ahora</translation>
+            <translation>Veri&amp;ficar ahora</translation>
         </message>
         <message>
             <source>&amp;Stop</source>
@@ -9551,7 +9551,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Restore &amp;into a new notebook…</source>
-            <translation>Res&amp;taurar en un cuaderno nuevo…</translation>
+            <translation>Re&amp;staurar en un cuaderno nuevo…</translation>
         </message>
         <message>
             <source>&amp;Keep them elsewhere…</source>
@@ -9567,7 +9567,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Archive of the year…</source>
-            <translation>Archivo &amp;histórico del año…</translation>
+            <translation>Archivo histórico del a&amp;ño…</translation>
         </message>
         <message>
             <source>Year to archive</source>
@@ -9708,23 +9708,23 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Pa&amp;ssphrase</source>
-            <translation>&amp;Frase de contraseña</translation>
+            <translation>Frase de contrase&amp;ña</translation>
         </message>
         <message>
             <source>Sa&amp;mple by sample</source>
-            <translation>&amp;Muestra a muestra</translation>
+            <translation>Muestra &amp;a muestra</translation>
         </message>
         <message>
             <source>&amp;Accept</source>
-            <translation>&amp;Aceptar</translation>
+            <translation>Ace&amp;ptar</translation>
         </message>
         <message>
             <source>Re&amp;ject</source>
-            <translation>&amp;Rechazar</translation>
+            <translation>Recha&amp;zar</translation>
         </message>
         <message>
             <source>R&amp;eason</source>
-            <translation>Motiv&amp;o</translation>
+            <translation>Mot&amp;ivo</translation>
         </message>
         <message>
             <source>by %1</source>
@@ -10113,7 +10113,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <name>plateau::ui::EntryPanel</name>
         <message>
             <source>&amp;Store</source>
-            <translation>&amp;Guardar</translation>
+            <translation>Gu&amp;ardar</translation>
         </message>
         <message>
             <source>Ret&amp;ype  Esc</source>
@@ -10637,7 +10637,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;File</source>
-            <translation>&amp;Archivo</translation>
+            <translation>Arc&amp;hivo</translation>
         </message>
         <message>
             <source>&amp;Elsewhere…</source>
@@ -10971,11 +10971,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>N&amp;ame</source>
-            <translation>No&amp;mbre</translation>
+            <translation>Nom&amp;bre</translation>
         </message>
         <message>
             <source>Serial or inventory n&amp;umber</source>
-            <translation>Núme&amp;ro de serie o de inventario</translation>
+            <translation>Número &amp;de serie o de inventario</translation>
         </message>
         <message>
             <source>Volume, or the &amp;largest (mL)</source>
@@ -10999,7 +10999,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Store it in the book</source>
-            <translation>&amp;Guardar en el libro</translation>
+            <translation>Gua&amp;rdar en el libro</translation>
         </message>
         <message>
             <source>Add an item</source>
@@ -11790,11 +11790,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Save</source>
-            <translation>&amp;Guardar</translation>
+            <translation>Gu&amp;ardar</translation>
         </message>
         <message>
             <source>&amp;Drop the changes</source>
-            <translation>&amp;Descartar los cambios</translation>
+            <translation>De&amp;scartar los cambios</translation>
         </message>
         <message>
             <source>%1  %2</source>
@@ -12266,7 +12266,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Upper limit</source>
-            <translation>Límite &amp;superior</translation>
+            <translation>Límite su&amp;perior</translation>
         </message>
         <message>
             <source>Still to be put right (%1), Enter goes there:</source>
@@ -12286,11 +12286,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Produc&amp;t</source>
-            <translation>&amp;Producto</translation>
+            <translation>Pr&amp;oducto</translation>
         </message>
         <message>
             <source>&amp;Measurand</source>
-            <translation>&amp;Mensurando</translation>
+            <translation>Men&amp;surando</translation>
         </message>
         <message>
             <source>&amp;Kind</source>
@@ -12322,7 +12322,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Guar&amp;d band</source>
-            <translation>Ba&amp;nda de guarda</translation>
+            <translation>Banda de &amp;guarda</translation>
         </message>
         <message>
             <source>Its si&amp;ze</source>
@@ -12330,11 +12330,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Reason for the change</source>
-            <translation>Motivo del cambi&amp;o</translation>
+            <translation>Motivo del cam&amp;bio</translation>
         </message>
         <message>
             <source>&amp;Save</source>
-            <translation>&amp;Guardar</translation>
+            <translation>Gu&amp;ardar</translation>
         </message>
         <message>
             <source>Take it awa&amp;y</source>
@@ -12541,7 +12541,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>F&amp;low control</source>
-            <translation>Control de flu&amp;jo</translation>
+            <translation>Control de fl&amp;ujo</translation>
         </message>
         <message>
             <source>name or address</source>
@@ -12572,15 +12572,15 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Connect</source>
-            <translation>&amp;Conectar</translation>
+            <translation>Conec&amp;tar</translation>
         </message>
         <message>
             <source>For&amp;get</source>
-            <translation>Ol&amp;vidar</translation>
+            <translation>&amp;Olvidar</translation>
         </message>
         <message>
             <source>&amp;Use the lines that came in</source>
-            <translation>&amp;Usar las líneas que llegaron</translation>
+            <translation>Usar las líneas &amp;que llegaron</translation>
         </message>
         <message>
             <source>Stop lis&amp;tening</source>
@@ -12620,7 +12620,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Photometer</source>
-            <translation>&amp;Fotómetro</translation>
+            <translation>Fotóm&amp;etro</translation>
         </message>
         <message>
             <source>Na&amp;me</source>
@@ -12640,7 +12640,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Try it &amp;out on sample lines</source>
-            <translation>&amp;Probarlo con líneas de ejemplo</translation>
+            <translation>Probarlo con líneas de e&amp;jemplo</translation>
         </message>
         <message>
             <source>What came in, the last line on top</source>
@@ -12698,7 +12698,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Rep&amp;lace it…</source>
-            <translation>&amp;Sustituirlo…</translation>
+            <translation>S&amp;ustituirlo…</translation>
         </message>
     </context>
     <context>
@@ -12842,11 +12842,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <name>plateau::ui::LotLabelForm</name>
         <message>
             <source>&amp;Reagent</source>
-            <translation>&amp;Reactivo</translation>
+            <translation>Re&amp;activo</translation>
         </message>
         <message>
             <source>&amp;Lot</source>
-            <translation>&amp;Lote</translation>
+            <translation>L&amp;ote</translation>
         </message>
         <message>
             <source>Last good &amp;day</source>
@@ -12854,7 +12854,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Keeps once opened (days)</source>
-            <translation>Se &amp;conserva una vez abierto (días)</translation>
+            <translation>Se conserva una ve&amp;z abierto (días)</translation>
         </message>
         <message>
             <source>Empty where none is stated.</source>
@@ -12949,7 +12949,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>R&amp;eason</source>
-            <translation>Motiv&amp;o</translation>
+            <translation>Mot&amp;ivo</translation>
         </message>
         <message>
             <source>Say how much it is, in mL.</source>
@@ -12993,7 +12993,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Store it</source>
-            <translation>&amp;Guardar</translation>
+            <translation>Gu&amp;ardar</translation>
         </message>
         <message>
             <source>dry: %1</source>
@@ -13422,7 +13422,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Decimal sign</source>
-            <translation>&amp;Signo decimal</translation>
+            <translation>Si&amp;gno decimal</translation>
         </message>
         <message>
             <source>&amp;Absorbance in column</source>
@@ -13434,11 +13434,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Lines of &amp;heading</source>
-            <translation>Líneas de &amp;encabezado</translation>
+            <translation>Líneas de encabe&amp;zado</translation>
         </message>
         <message>
             <source>&amp;Order</source>
-            <translation>&amp;Orden</translation>
+            <translation>Ord&amp;en</translation>
         </message>
         <message>
             <source>&amp;Encoding</source>
@@ -13688,7 +13688,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Back to the &amp;list</source>
-            <translation>Volver a la &amp;lista</translation>
+            <translation>Volver &amp;a la lista</translation>
         </message>
     </context>
     <context>
@@ -14090,7 +14090,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Method</source>
-            <translation>&amp;Método</translation>
+            <translation>Mét&amp;odo</translation>
         </message>
         <message>
             <source>Ver&amp;sions</source>
@@ -14098,7 +14098,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Histor&amp;y</source>
-            <translation>&amp;Historial</translation>
+            <translation>H&amp;istorial</translation>
         </message>
         <message>
             <source>&amp;Change…</source>
@@ -14106,7 +14106,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>New from &amp;this…</source>
-            <translation>&amp;Nuevo a partir de este…</translation>
+            <translation>N&amp;uevo a partir de este…</translation>
         </message>
         <message>
             <source>E&amp;xport to a file…</source>
@@ -14423,7 +14423,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Ne&amp;w method…</source>
-            <translation>Método &amp;nuevo…</translation>
+            <translation>Méto&amp;do nuevo…</translation>
         </message>
         <message>
             <source>&amp;Import from a file…</source>
@@ -14531,7 +14531,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Go to it</source>
-            <translation>&amp;Ir allí</translation>
+            <translation>Ir a&amp;llí</translation>
         </message>
         <message>
             <source>Sound is off</source>
@@ -14654,15 +14654,15 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Decimal sign</source>
-            <translation>&amp;Signo decimal</translation>
+            <translation>Si&amp;gno decimal</translation>
         </message>
         <message>
             <source>Only lines &amp;with</source>
-            <translation>Solo líneas &amp;con</translation>
+            <translation>&amp;Solo líneas con</translation>
         </message>
         <message>
             <source>S&amp;kip lines with</source>
-            <translation>&amp;Omitir líneas con</translation>
+            <translation>O&amp;mitir líneas con</translation>
         </message>
         <message>
             <source>&amp;Encoding</source>
@@ -14692,19 +14692,19 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Na&amp;me</source>
-            <translation>No&amp;mbre</translation>
+            <translation>Nom&amp;bre</translation>
         </message>
         <message>
             <source>Ro&amp;le</source>
-            <translation>F&amp;unción</translation>
+            <translation>&amp;Función</translation>
         </message>
         <message>
             <source>N&amp;ew passphrase</source>
-            <translation>&amp;Frase de contraseña nueva</translation>
+            <translation>Frase de contrase&amp;ña nueva</translation>
         </message>
         <message>
             <source>The same aga&amp;in</source>
-            <translation>&amp;La misma de nuevo</translation>
+            <translation>La misma de n&amp;uevo</translation>
         </message>
         <message>
             <source>At least 8 characters; several words that only its owner would put together make a good one. Its owner types it.</source>
@@ -14712,7 +14712,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Reason</source>
-            <translation>Motiv&amp;o</translation>
+            <translation>Mot&amp;ivo</translation>
         </message>
         <message>
             <source>Signed b&amp;y</source>
@@ -14724,7 +14724,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Store it</source>
-            <translation>&amp;Guardar</translation>
+            <translation>Gu&amp;ardar</translation>
         </message>
         <message>
             <source>Add a person</source>
@@ -14949,7 +14949,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <name>plateau::ui::PipetteKeys</name>
         <message>
             <source>&amp;Tick  Space</source>
-            <translation>&amp;Marcar  Espacio</translation>
+            <translation>M&amp;arcar  Espacio</translation>
         </message>
         <message>
             <source>Ro&amp;w  +</source>
@@ -14957,7 +14957,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;All tubes  *</source>
-            <translation>&amp;Todos los tubos  *</translation>
+            <translation>Todo&amp;s los tubos  *</translation>
         </message>
         <message>
             <source>&amp;Undo  −</source>
@@ -14965,11 +14965,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Other volum&amp;e  0–9</source>
-            <translation>Otro &amp;volumen  0–9</translation>
+            <translation>Otro vol&amp;umen  0–9</translation>
         </message>
         <message>
             <source>&amp;Spoilt  /</source>
-            <translation>Ma&amp;logrado  /</translation>
+            <translation>Malo&amp;grado  /</translation>
         </message>
         <message>
             <source>Pipette&amp;d from paper</source>
@@ -15023,7 +15023,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>R&amp;eason</source>
-            <translation>Motiv&amp;o</translation>
+            <translation>Mot&amp;ivo</translation>
         </message>
         <message>
             <source>&amp;Cancel  Esc</source>
@@ -15088,7 +15088,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <name>plateau::ui::PipettePanel</name>
         <message>
             <source>&amp;Lot</source>
-            <translation>&amp;Lote</translation>
+            <translation>L&amp;ote</translation>
         </message>
         <message>
             <source>P&amp;ipette</source>
@@ -15492,11 +15492,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Run a stan&amp;dard</source>
-            <translation>Usar un pa&amp;trón</translation>
+            <translation>Utili&amp;zar un patrón</translation>
         </message>
         <message>
             <source>Run a control of ke&amp;yed value</source>
-            <translation>Usar un control con &amp;valor introducido</translation>
+            <translation>U&amp;sar un control con valor introducido</translation>
         </message>
         <message>
             <source>Liquid</source>
@@ -15524,7 +15524,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Method</source>
-            <translation>&amp;Método</translation>
+            <translation>Mét&amp;odo</translation>
         </message>
         <message>
             <source>&amp;Title</source>
@@ -15532,23 +15532,23 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Samples, one per line</source>
-            <translation>Mue&amp;stras, una por línea</translation>
+            <translation>Mu&amp;estras, una por línea</translation>
         </message>
         <message>
             <source>Tubes for &amp;each sample</source>
-            <translation>Tubos por &amp;cada muestra</translation>
+            <translation>Tu&amp;bos por cada muestra</translation>
         </message>
         <message>
             <source>Samples &amp;are</source>
-            <translation>F&amp;orma de las muestras</translation>
+            <translation>&amp;Forma de las muestras</translation>
         </message>
         <message>
             <source>&amp;Wavelength</source>
-            <translation>&amp;Longitud de onda</translation>
+            <translation>Lon&amp;gitud de onda</translation>
         </message>
         <message>
             <source>Path &amp;length</source>
-            <translation>Camino ó&amp;ptico</translation>
+            <translation>&amp;Camino óptico</translation>
         </message>
         <message>
             <source>&amp;Calibration</source>
@@ -15595,7 +15595,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>P&amp;ut on the bench</source>
-            <translation>Pon&amp;er en la mesa</translation>
+            <translation>&amp;Poner en la mesa</translation>
         </message>
         <message>
             <source>Drag a tube, or move it with Ctrl and an arrow key.</source>
@@ -15675,7 +15675,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>E&amp;xplain this warning</source>
-            <translation>E&amp;xplicar esta advertencia</translation>
+            <translation>Explicar esta advertencia</translation>
         </message>
         <message>
             <source>What the warning means, and what to do about it; F1 does the same</source>
@@ -15745,7 +15745,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Leave it out</source>
-            <translation>&amp;Excluirlo</translation>
+            <translation>E&amp;xcluirlo</translation>
         </message>
         <message>
             <source>Reason for leaving the point out or taking it back</source>
@@ -15776,7 +15776,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Store it in the book</source>
-            <translation>&amp;Guardar en el libro</translation>
+            <translation>Gua&amp;rdar en el libro</translation>
         </message>
         <message>
             <source>S&amp;ubstance</source>
@@ -15784,27 +15784,27 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Add a substance…</source>
-            <translation>&amp;Añadir una sustancia…</translation>
+            <translation>A&amp;ñadir una sustancia…</translation>
         </message>
         <message>
             <source>&amp;Change it…</source>
-            <translation>&amp;Cambiarla…</translation>
+            <translation>Camb&amp;iarla…</translation>
         </message>
         <message>
             <source>Fo&amp;r</source>
-            <translation>Pa&amp;ra</translation>
+            <translation>&amp;Para</translation>
         </message>
         <message>
             <source>Analyte &amp;molecules in one of the substance</source>
-            <translation>Moléculas de anali&amp;to en una de la sustancia</translation>
+            <translation>Moléculas de analito &amp;en una de la sustancia</translation>
         </message>
         <message>
             <source>F&amp;lask</source>
-            <translation>&amp;Matraz</translation>
+            <translation>Matra&amp;z</translation>
         </message>
         <message>
             <source>W&amp;eighed (mg)</source>
-            <translation>Masa &amp;pesada (mg)</translation>
+            <translation>M&amp;asa pesada (mg)</translation>
         </message>
         <message>
             <source>several portions as 50.3; 49.8</source>
@@ -15812,11 +15812,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Name on the flas&amp;k</source>
-            <translation>Nombre en el matra&amp;z</translation>
+            <translation>Nom&amp;bre en el matraz</translation>
         </message>
         <message>
             <source>Ma&amp;de at</source>
-            <translation>Preparado e&amp;l</translation>
+            <translation>Prepara&amp;do el</translation>
         </message>
         <message>
             <source>% per hour</source>
@@ -15828,7 +15828,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>No&amp;te (may be empty)</source>
-            <translation>&amp;Nota (puede quedar vacía)</translation>
+            <translation>N&amp;ota (puede quedar vacía)</translation>
         </message>
         <message>
             <source>%1, lot %2</source>
@@ -15896,7 +15896,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Strength &amp;wanted</source>
-            <translation>Concentración &amp;deseada</translation>
+            <translation>&amp;Concentración deseada</translation>
         </message>
         <message>
             <source>&amp;Its volume</source>
@@ -15916,7 +15916,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Keeps by &amp;your own rule</source>
-            <translation>Se conserva según regla pr&amp;opia</translation>
+            <translation>Se conserva se&amp;gún regla propia</translation>
         </message>
         <message>
             <source>One molecule of %1 is %2 times as heavy as one of the analyte: make sure that it holds just one of it.</source>
@@ -16055,7 +16055,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Ba&amp;ck to the list</source>
-            <translation>&amp;Volver a la lista</translation>
+            <translation>Volver a la li&amp;sta</translation>
         </message>
         <message>
             <source>%1 of %2</source>
@@ -16342,7 +16342,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Pipett&amp;e</source>
-            <translation>&amp;Pipetear</translation>
+            <translation>Pip&amp;etear</translation>
         </message>
         <message>
             <source>All readings are in</source>
@@ -16538,7 +16538,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Store it in the book</source>
-            <translation>&amp;Guardar en el libro</translation>
+            <translation>Gua&amp;rdar en el libro</translation>
         </message>
         <message>
             <source>Say how much is in it, in mL.</source>
@@ -16597,7 +16597,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Read</source>
-            <translation>&amp;Leer</translation>
+            <translation>Lee&amp;r</translation>
         </message>
     </context>
     <context>
@@ -16628,11 +16628,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>P&amp;assphrase</source>
-            <translation>Fra&amp;se de contraseña</translation>
+            <translation>Frase de contrase&amp;ña</translation>
         </message>
         <message>
             <source>Put bac&amp;k on the bench</source>
-            <translation>Devolv&amp;er a la mesa</translation>
+            <translation>Devolver &amp;a la mesa</translation>
         </message>
         <message>
             <source>%1, version %2, begun %3, %4, revision %5</source>
@@ -16640,7 +16640,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Locked. R&amp;eason to put it back on the bench, where revision %1 begins</source>
-            <translation>Bloqueado. &amp;Motivo para devolverla a la mesa, donde empieza la edición %1</translation>
+            <translation>Blo&amp;queado. Motivo para devolverla a la mesa, donde empieza la edición %1</translation>
         </message>
         <message>
             <source>%1: on the bench now</source>
@@ -16804,7 +16804,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Back to the &amp;list</source>
-            <translation>Volver a la &amp;lista</translation>
+            <translation>Volver &amp;a la lista</translation>
         </message>
         <message>
             <source>Regi&amp;ster them</source>
@@ -17332,7 +17332,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>N&amp;ame of the laboratory</source>
-            <translation>&amp;Nombre del laboratorio</translation>
+            <translation>Nombre &amp;del laboratorio</translation>
         </message>
         <message>
             <source>Address, line by line</source>
@@ -17622,11 +17622,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>P&amp;assphrase</source>
-            <translation>&amp;Frase de contraseña</translation>
+            <translation>Frase de contrase&amp;ña</translation>
         </message>
         <message>
             <source>Reported result of sample and &amp;measurand</source>
-            <translation>Resultado informado de muestra y &amp;mensurando</translation>
+            <translation>Re&amp;sultado informado de muestra y mensurando</translation>
         </message>
         <message>
             <source>the last accepted</source>
@@ -17693,7 +17693,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Uncertainty</source>
-            <translation>&amp;Incertidumbre</translation>
+            <translation>Incertidum&amp;bre</translation>
         </message>
         <message>
             <source>%1 % %2</source>
@@ -18084,7 +18084,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Quality checks</source>
-            <translation>&amp;Comprobaciones de calidad</translation>
+            <translation>Comprobacione&amp;s de calidad</translation>
         </message>
         <message>
             <source>Recover&amp;ies</source>
@@ -18092,11 +18092,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Readings</source>
-            <translation>&amp;Lecturas</translation>
+            <translation>L&amp;ecturas</translation>
         </message>
         <message>
             <source>Me&amp;thod</source>
-            <translation>&amp;Método</translation>
+            <translation>Mét&amp;odo</translation>
         </message>
         <message>
             <source>Checks</source>
@@ -18280,7 +18280,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <name>plateau::ui::RunListView</name>
         <message>
             <source>&amp;More filters</source>
-            <translation>&amp;Más filtros</translation>
+            <translation>Más &amp;filtros</translation>
         </message>
         <message>
             <source>&amp;Keep filter</source>
@@ -19537,7 +19537,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Take from the &amp;queue…</source>
-            <translation>Tomar de la &amp;cola…</translation>
+            <translation>Tomar &amp;de la cola…</translation>
         </message>
         <message>
             <source>P&amp;ropose dilutions</source>
@@ -19545,7 +19545,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Add a d&amp;ilution step</source>
-            <translation>Añadir un paso de &amp;dilución</translation>
+            <translation>A&amp;ñadir un paso de dilución</translation>
         </message>
         <message>
             <source>Ta&amp;ke the last step away</source>
@@ -19734,11 +19734,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Withdraw</source>
-            <translation>Re&amp;tirar</translation>
+            <translation>Retir&amp;ar</translation>
         </message>
         <message>
             <source>Wa&amp;ive the repeat</source>
-            <translation>Renu&amp;nciar a la repetición</translation>
+            <translation>Ren&amp;unciar a la repetición</translation>
         </message>
         <message>
             <source>Choose what is meant: withdraw what was registered, or waive the repeat.</source>
@@ -19746,7 +19746,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Complete what is known…</source>
-            <translation>Co&amp;mpletar lo que se sabe…</translation>
+            <translation>Completar lo &amp;que se sabe…</translation>
         </message>
         <message>
             <source>%1: %2.</source>
@@ -19870,7 +19870,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Limit&amp;s</source>
-            <translation>&amp;Límites</translation>
+            <translation>Lím&amp;ites</translation>
         </message>
         <message>
             <source>from earlier runs</source>
@@ -20154,7 +20154,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Person at the bench</source>
-            <translation>Pers&amp;ona en la mesa</translation>
+            <translation>Persona en la &amp;mesa</translation>
         </message>
         <message>
             <source>&amp;New run</source>
@@ -20162,7 +20162,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Open run file…</source>
-            <translation>Abr&amp;ir archivo de tanda…</translation>
+            <translation>Abrir archivo de &amp;tanda…</translation>
         </message>
         <message>
             <source>%1 is a number and no name: was a reading meant?</source>
@@ -20551,19 +20551,19 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <name>plateau::ui::SubjectForm</name>
         <message>
             <source>what was re&amp;jected too</source>
-            <translation>también lo re&amp;chazado</translation>
+            <translation>también lo recha&amp;zado</translation>
         </message>
         <message>
             <source>Ch&amp;art of</source>
-            <translation>Gráf&amp;ico de</translation>
+            <translation>Grá&amp;fico de</translation>
         </message>
         <message>
             <source>b&amp;y</source>
-            <translation>&amp;por método</translation>
+            <translation>p&amp;or método</translation>
         </message>
         <message>
             <source>&amp;measured</source>
-            <translation>&amp;mensurando</translation>
+            <translation>mens&amp;urando</translation>
         </message>
         <message>
             <source>&amp;in</source>
@@ -20571,11 +20571,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Only lo&amp;t</source>
-            <translation>Solo el &amp;lote</translation>
+            <translation>&amp;Solo el lote</translation>
         </message>
         <message>
             <source>by p&amp;erson</source>
-            <translation>por per&amp;sona</translation>
+            <translation>&amp;por persona</translation>
         </message>
         <message>
             <source>on photometer</source>
@@ -20622,7 +20622,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <name>plateau::ui::SubstanceForm</name>
         <message>
             <source>N&amp;ame</source>
-            <translation>No&amp;mbre</translation>
+            <translation>Nom&amp;bre</translation>
         </message>
         <message>
             <source>S&amp;upplier</source>
@@ -20630,7 +20630,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Lot</source>
-            <translation>&amp;Lote</translation>
+            <translation>L&amp;ote</translation>
         </message>
         <message>
             <source>&amp;Certificate</source>
@@ -20666,7 +20666,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Store it in the book</source>
-            <translation>&amp;Guardar en el libro</translation>
+            <translation>Gua&amp;rdar en el libro</translation>
         </message>
         <message>
             <source>Add a substance</source>
@@ -20878,7 +20878,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Judge a second rack in its waiting times</source>
-            <translation>&amp;Evaluar una segunda gradilla en sus esperas</translation>
+            <translation>Evaluar una segunda grad&amp;illa en sus esperas</translation>
         </message>
         <message>
             <source>Time at the bench</source>
@@ -21115,11 +21115,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Old&amp;er ones too</source>
-            <translation>También los más &amp;antiguos</translation>
+            <translation>Tam&amp;bién los más antiguos</translation>
         </message>
         <message>
             <source>To its ra&amp;ck or record</source>
-            <translation>Ir a su gradi&amp;lla o registro</translation>
+            <translation>Ir a su &amp;gradilla o registro</translation>
         </message>
         <message>
             <source>The chosen act in full</source>
@@ -21127,7 +21127,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Fin&amp;d</source>
-            <translation>&amp;Buscar</translation>
+            <translation>Bus&amp;car</translation>
         </message>
         <message>
             <source>&amp;Who</source>
@@ -21139,15 +21139,15 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Fro&amp;m</source>
-            <translation>&amp;Desde</translation>
+            <translation>D&amp;esde</translation>
         </message>
         <message>
             <source>unti&amp;l</source>
-            <translation>&amp;Hasta</translation>
+            <translation>H&amp;asta</translation>
         </message>
         <message>
             <source>&amp;Run number</source>
-            <translation>&amp;Número de tanda</translation>
+            <translation>Número &amp;de tanda</translation>
         </message>
         <message>
             <source>everybody</source>
@@ -21841,7 +21841,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <name>plateau::ui::WindowActions</name>
         <message>
             <source>&amp;File</source>
-            <translation>&amp;Archivo</translation>
+            <translation>Arc&amp;hivo</translation>
         </message>
         <message>
             <source>&amp;New run</source>
@@ -21913,27 +21913,27 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Go to what is next</source>
-            <translation>&amp;Ir a lo siguiente</translation>
+            <translation>Ir a lo &amp;siguiente</translation>
         </message>
         <message>
             <source>P&amp;ipette</source>
-            <translation>&amp;Pipetear</translation>
+            <translation>Pip&amp;etear</translation>
         </message>
         <message>
             <source>&amp;Read</source>
-            <translation>&amp;Leer</translation>
+            <translation>Lee&amp;r</translation>
         </message>
         <message>
             <source>Re&amp;view</source>
-            <translation>&amp;Revisar</translation>
+            <translation>Re&amp;visar</translation>
         </message>
         <message>
             <source>Ne&amp;xt rack</source>
-            <translation>Gradilla &amp;siguiente</translation>
+            <translation>&amp;Gradilla siguiente</translation>
         </message>
         <message>
             <source>&amp;Previous rack</source>
-            <translation>Gradilla &amp;anterior</translation>
+            <translation>Grad&amp;illa anterior</translation>
         </message>
         <message>
             <source>&amp;Help</source>
@@ -21965,7 +21965,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Bench</source>
-            <translation>Me&amp;sa</translation>
+            <translation>Mesa de traba&amp;jo</translation>
         </message>
     </context>
     <context>

@@ -8861,7 +8861,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Control charts</source>
-            <translation>&amp;Cartes de contrôle</translation>
+            <translation>Cartes de co&amp;ntrôle</translation>
         </message>
         <message>
             <source>Methods</source>
@@ -8869,7 +8869,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Methods</source>
-            <translation>&amp;Méthodes</translation>
+            <translation>Métho&amp;des</translation>
         </message>
         <message>
             <source>Samples</source>
@@ -8917,7 +8917,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>P&amp;eople</source>
-            <translation>&amp;Personnes</translation>
+            <translation>P&amp;ersonnes</translation>
         </message>
         <message>
             <source>Limits</source>
@@ -8925,7 +8925,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Limits of pro&amp;ducts</source>
-            <translation>Limites &amp;des produits</translation>
+            <translation>Limites des p&amp;roduits</translation>
         </message>
         <message>
             <source>Records</source>
@@ -8933,7 +8933,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Records and bac&amp;kups</source>
-            <translation>E&amp;nregistrements et sauvegardes</translation>
+            <translation>Enregistre&amp;ments et sauvegardes</translation>
         </message>
     </context>
     <context>
@@ -9106,7 +9106,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Save the &amp;chart as…</source>
-            <translation>Enregistrer la &amp;carte sous…</translation>
+            <translation>Enre&amp;gistrer la carte sous…</translation>
         </message>
         <message>
             <source>Limits and rules, and the loss of the standard</source>
@@ -9157,7 +9157,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Limits and standards fro&amp;m</source>
-            <translation>&amp;Limites et étalons d’après</translation>
+            <translation>Li&amp;mites et étalons d’après</translation>
         </message>
         <message>
             <source>No&amp;te (may be empty)</source>
@@ -9321,7 +9321,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Paste</source>
-            <translation>C&amp;oller</translation>
+            <translation>&amp;Coller</translation>
         </message>
         <message>
             <source>Another &amp;file…</source>
@@ -9329,11 +9329,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>For&amp;get</source>
-            <translation>Ou&amp;blier</translation>
+            <translation>&amp;Oublier</translation>
         </message>
         <message>
             <source>Ta&amp;ke the readings</source>
-            <translation>&amp;Prendre les lectures</translation>
+            <translation>Prendre les lec&amp;tures</translation>
         </message>
         <message>
             <source>Paste a column of readings</source>
@@ -9357,7 +9357,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Text with the readings</source>
-            <translation>&amp;Texte avec les lectures</translation>
+            <translation>Te&amp;xte avec les lectures</translation>
         </message>
         <message>
             <source>Cancel</source>
@@ -9454,7 +9454,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Back to the &amp;list</source>
-            <translation>Retour à la &amp;liste</translation>
+            <translation>Retour &amp;à la liste</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -9527,7 +9527,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Verif&amp;y now</source>
-            <translation>&amp;Vérifier maintenant</translation>
+            <translation>V&amp;érifier maintenant</translation>
         </message>
         <message>
             <source>&amp;Stop</source>
@@ -9551,7 +9551,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Restore &amp;into a new notebook…</source>
-            <translation>&amp;Restaurer dans un nouveau cahier…</translation>
+            <translation>Res&amp;taurer dans un nouveau cahier…</translation>
         </message>
         <message>
             <source>&amp;Keep them elsewhere…</source>
@@ -9567,7 +9567,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Archive of the year…</source>
-            <translation>Arc&amp;hive de l’année…</translation>
+            <translation>Archi&amp;ve de l’année…</translation>
         </message>
         <message>
             <source>Year to archive</source>
@@ -9689,7 +9689,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Back up no&amp;w</source>
-            <translation>&amp;Sauvegarder maintenant</translation>
+            <translation>Sauvegarder &amp;maintenant</translation>
         </message>
     </context>
     <context>
@@ -9708,23 +9708,23 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Pa&amp;ssphrase</source>
-            <translation>&amp;Phrase de passe</translation>
+            <translation>Phr&amp;ase de passe</translation>
         </message>
         <message>
             <source>Sa&amp;mple by sample</source>
-            <translation>É&amp;chantillon par échantillon</translation>
+            <translation>Échantillon &amp;par échantillon</translation>
         </message>
         <message>
             <source>&amp;Accept</source>
-            <translation>&amp;Accepter</translation>
+            <translation>A&amp;ccepter</translation>
         </message>
         <message>
             <source>Re&amp;ject</source>
-            <translation>&amp;Rejeter</translation>
+            <translation>Re&amp;jeter</translation>
         </message>
         <message>
             <source>R&amp;eason</source>
-            <translation>&amp;Motif</translation>
+            <translation>Mo&amp;tif</translation>
         </message>
         <message>
             <source>by %1</source>
@@ -10113,7 +10113,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <name>plateau::ui::EntryPanel</name>
         <message>
             <source>&amp;Store</source>
-            <translation>&amp;Enregistrer</translation>
+            <translation>Enre&amp;gistrer</translation>
         </message>
         <message>
             <source>Ret&amp;ype  Esc</source>
@@ -10378,7 +10378,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Out of &amp;use too</source>
-            <translation>&amp;Hors service compris</translation>
+            <translation>Hors s&amp;ervice compris</translation>
         </message>
         <message>
             <source>&amp;Add an item…</source>
@@ -10593,7 +10593,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Begin</source>
-            <translation>Co&amp;mmencer</translation>
+            <translation>Comme&amp;ncer</translation>
         </message>
         <message>
             <source>Plateau: the first start</source>
@@ -10633,7 +10633,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Your &amp;name, as it stands on records</source>
-            <translation>Votre &amp;nom, tel qu’il figure sur les enregistrements</translation>
+            <translation>Votre nom, tel &amp;qu’il figure sur les enregistrements</translation>
         </message>
         <message>
             <source>&amp;File</source>
@@ -10971,7 +10971,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>N&amp;ame</source>
-            <translation>N&amp;om</translation>
+            <translation>&amp;Nom</translation>
         </message>
         <message>
             <source>Serial or inventory n&amp;umber</source>
@@ -10999,7 +10999,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Store it in the book</source>
-            <translation>&amp;Enregistrer dans le registre</translation>
+            <translation>Enre&amp;gistrer dans le registre</translation>
         </message>
         <message>
             <source>Add an item</source>
@@ -11062,11 +11062,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Key a check…</source>
-            <translation>&amp;Saisir une vérification…</translation>
+            <translation>Saisir une vérifica&amp;tion…</translation>
         </message>
         <message>
             <source>&amp;Change the item…</source>
-            <translation>&amp;Modifier l’équipement…</translation>
+            <translation>Modifier l’é&amp;quipement…</translation>
         </message>
         <message>
             <source>Checks of the item</source>
@@ -11086,7 +11086,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Keyed &amp;wrongly, because</source>
-            <translation>Mal saisie, m&amp;otif</translation>
+            <translation>&amp;Mal saisie, motif</translation>
         </message>
         <message>
             <source>Keyed wrongly, because</source>
@@ -11790,7 +11790,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Save</source>
-            <translation>&amp;Enregistrer</translation>
+            <translation>Enre&amp;gistrer</translation>
         </message>
         <message>
             <source>&amp;Drop the changes</source>
@@ -12302,11 +12302,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Un&amp;it</source>
-            <translation>U&amp;nité</translation>
+            <translation>Unit&amp;é</translation>
         </message>
         <message>
             <source>Sour&amp;ce</source>
-            <translation>&amp;Source</translation>
+            <translation>Sour&amp;ce</translation>
         </message>
         <message>
             <source>Where the limit stands: specification, contract, regulation with its article.</source>
@@ -12330,11 +12330,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Reason for the change</source>
-            <translation>M&amp;otif de la modification</translation>
+            <translation>Motif de la modificatio&amp;n</translation>
         </message>
         <message>
             <source>&amp;Save</source>
-            <translation>&amp;Enregistrer</translation>
+            <translation>Enre&amp;gistrer</translation>
         </message>
         <message>
             <source>Take it awa&amp;y</source>
@@ -12533,7 +12533,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Speed (baud)</source>
-            <translation>&amp;Vitesse (bauds)</translation>
+            <translation>Vitesse (&amp;bauds)</translation>
         </message>
         <message>
             <source>&amp;Format</source>
@@ -12541,7 +12541,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>F&amp;low control</source>
-            <translation>&amp;Contrôle de flux</translation>
+            <translation>Contrôle de flu&amp;x</translation>
         </message>
         <message>
             <source>name or address</source>
@@ -12576,7 +12576,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>For&amp;get</source>
-            <translation>Ou&amp;blier</translation>
+            <translation>&amp;Oublier</translation>
         </message>
         <message>
             <source>&amp;Use the lines that came in</source>
@@ -12698,7 +12698,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Rep&amp;lace it…</source>
-            <translation>&amp;Remplacer…</translation>
+            <translation>Rem&amp;placer…</translation>
         </message>
     </context>
     <context>
@@ -12842,11 +12842,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <name>plateau::ui::LotLabelForm</name>
         <message>
             <source>&amp;Reagent</source>
-            <translation>&amp;Réactif</translation>
+            <translation>R&amp;éactif</translation>
         </message>
         <message>
             <source>&amp;Lot</source>
-            <translation>&amp;Lot</translation>
+            <translation>Lo&amp;t</translation>
         </message>
         <message>
             <source>Last good &amp;day</source>
@@ -12949,7 +12949,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>R&amp;eason</source>
-            <translation>&amp;Motif</translation>
+            <translation>Mo&amp;tif</translation>
         </message>
         <message>
             <source>Say how much it is, in mL.</source>
@@ -12985,7 +12985,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Wh&amp;at</source>
-            <translation>&amp;Objet</translation>
+            <translation>O&amp;bjet</translation>
         </message>
         <message>
             <source>Da&amp;y</source>
@@ -12993,7 +12993,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Store it</source>
-            <translation>&amp;Enregistrer</translation>
+            <translation>Enre&amp;gistrer</translation>
         </message>
         <message>
             <source>dry: %1</source>
@@ -13230,7 +13230,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Receive a container…</source>
-            <translation>&amp;Réceptionner un flacon…</translation>
+            <translation>Réc&amp;eptionner un flacon…</translation>
         </message>
         <message>
             <source>Noted as opened on %1.</source>
@@ -13418,11 +13418,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Columns separated by</source>
-            <translation>&amp;Colonnes séparées par</translation>
+            <translation>Colonnes séparées &amp;par</translation>
         </message>
         <message>
             <source>&amp;Decimal sign</source>
-            <translation>Séparateur &amp;décimal</translation>
+            <translation>Séparate&amp;ur décimal</translation>
         </message>
         <message>
             <source>&amp;Absorbance in column</source>
@@ -13430,19 +13430,19 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>T&amp;ube in column</source>
-            <translation>T&amp;ube en colonne</translation>
+            <translation>Tu&amp;be en colonne</translation>
         </message>
         <message>
             <source>Lines of &amp;heading</source>
-            <translation>Lignes d’en-&amp;tête</translation>
+            <translation>Li&amp;gnes d’en-tête</translation>
         </message>
         <message>
             <source>&amp;Order</source>
-            <translation>&amp;Ordre</translation>
+            <translation>Or&amp;dre</translation>
         </message>
         <message>
             <source>&amp;Encoding</source>
-            <translation>&amp;Encodage</translation>
+            <translation>Enco&amp;dage</translation>
         </message>
     </context>
     <context>
@@ -13688,7 +13688,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Back to the &amp;list</source>
-            <translation>Retour à la &amp;liste</translation>
+            <translation>Retour &amp;à la liste</translation>
         </message>
     </context>
     <context>
@@ -14094,15 +14094,15 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Ver&amp;sions</source>
-            <translation>Ver&amp;sions</translation>
+            <translation>&amp;Versions</translation>
         </message>
         <message>
             <source>Histor&amp;y</source>
-            <translation>&amp;Historique</translation>
+            <translation>Histori&amp;que</translation>
         </message>
         <message>
             <source>&amp;Change…</source>
-            <translation>Modi&amp;fier…</translation>
+            <translation>Modifi&amp;er…</translation>
         </message>
         <message>
             <source>New from &amp;this…</source>
@@ -14427,7 +14427,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Import from a file…</source>
-            <translation>&amp;Importer d’un fichier…</translation>
+            <translation>Im&amp;porter d’un fichier…</translation>
         </message>
         <message>
             <source>A method that is not saved yet</source>
@@ -14654,19 +14654,19 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Decimal sign</source>
-            <translation>Séparateur &amp;décimal</translation>
+            <translation>Séparate&amp;ur décimal</translation>
         </message>
         <message>
             <source>Only lines &amp;with</source>
-            <translation>Seulement les &amp;lignes avec</translation>
+            <translation>Seulement les lignes a&amp;vec</translation>
         </message>
         <message>
             <source>S&amp;kip lines with</source>
-            <translation>Ignorer les lignes a&amp;vec</translation>
+            <translation>I&amp;gnorer les lignes avec</translation>
         </message>
         <message>
             <source>&amp;Encoding</source>
-            <translation>&amp;Encodage</translation>
+            <translation>Enco&amp;dage</translation>
         </message>
     </context>
     <context>
@@ -14692,15 +14692,15 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Na&amp;me</source>
-            <translation>N&amp;om</translation>
+            <translation>&amp;Nom</translation>
         </message>
         <message>
             <source>Ro&amp;le</source>
-            <translation>&amp;Rôle</translation>
+            <translation>Rôl&amp;e</translation>
         </message>
         <message>
             <source>N&amp;ew passphrase</source>
-            <translation>Nouvelle p&amp;hrase de passe</translation>
+            <translation>Nou&amp;velle phrase de passe</translation>
         </message>
         <message>
             <source>The same aga&amp;in</source>
@@ -14716,7 +14716,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Signed b&amp;y</source>
-            <translation>Si&amp;gné par</translation>
+            <translation>Sign&amp;é par</translation>
         </message>
         <message>
             <source>Passphrase of &amp;the one above</source>
@@ -14724,7 +14724,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Store it</source>
-            <translation>&amp;Enregistrer</translation>
+            <translation>Enre&amp;gistrer</translation>
         </message>
         <message>
             <source>Add a person</source>
@@ -14953,11 +14953,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Ro&amp;w  +</source>
-            <translation>&amp;Rang  +</translation>
+            <translation>Ran&amp;g  +</translation>
         </message>
         <message>
             <source>&amp;All tubes  *</source>
-            <translation>&amp;Tous les tubes  *</translation>
+            <translation>To&amp;us les tubes  *</translation>
         </message>
         <message>
             <source>&amp;Undo  −</source>
@@ -14969,7 +14969,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Spoilt  /</source>
-            <translation>&amp;Inutilisable  /</translation>
+            <translation>Inutilisa&amp;ble  /</translation>
         </message>
         <message>
             <source>Pipette&amp;d from paper</source>
@@ -15023,7 +15023,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>R&amp;eason</source>
-            <translation>&amp;Motif</translation>
+            <translation>Mo&amp;tif</translation>
         </message>
         <message>
             <source>&amp;Cancel  Esc</source>
@@ -15088,7 +15088,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::PipettePanel</name>
         <message>
             <source>&amp;Lot</source>
-            <translation>&amp;Lot</translation>
+            <translation>Lo&amp;t</translation>
         </message>
         <message>
             <source>P&amp;ipette</source>
@@ -15492,11 +15492,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Run a stan&amp;dard</source>
-            <translation>Passer un é&amp;talon</translation>
+            <translation>P&amp;asser un étalon</translation>
         </message>
         <message>
             <source>Run a control of ke&amp;yed value</source>
-            <translation>Passer un contrôle de valeur &amp;saisie</translation>
+            <translation>Passer un &amp;contrôle de valeur saisie</translation>
         </message>
         <message>
             <source>Liquid</source>
@@ -15528,31 +15528,31 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Title</source>
-            <translation>&amp;Intitulé</translation>
+            <translation>In&amp;titulé</translation>
         </message>
         <message>
             <source>&amp;Samples, one per line</source>
-            <translation>É&amp;chantillons, un par ligne</translation>
+            <translation>Échantillons, un par li&amp;gne</translation>
         </message>
         <message>
             <source>Tubes for &amp;each sample</source>
-            <translation>Tubes par échantill&amp;on</translation>
+            <translation>Tu&amp;bes par échantillon</translation>
         </message>
         <message>
             <source>Samples &amp;are</source>
-            <translation>N&amp;ature des échantillons</translation>
+            <translation>Nature des &amp;échantillons</translation>
         </message>
         <message>
             <source>&amp;Wavelength</source>
-            <translation>Longueur d’o&amp;nde</translation>
+            <translation>Long&amp;ueur d’onde</translation>
         </message>
         <message>
             <source>Path &amp;length</source>
-            <translation>Trajet o&amp;ptique</translation>
+            <translation>Trajet opti&amp;que</translation>
         </message>
         <message>
             <source>&amp;Calibration</source>
-            <translation>Étalonna&amp;ge</translation>
+            <translation>Étalo&amp;nnage</translation>
         </message>
         <message>
             <source>%1 nm</source>
@@ -15595,7 +15595,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>P&amp;ut on the bench</source>
-            <translation>&amp;Mettre à la paillasse</translation>
+            <translation>Mettre &amp;à la paillasse</translation>
         </message>
         <message>
             <source>Drag a tube, or move it with Ctrl and an arrow key.</source>
@@ -15675,7 +15675,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>E&amp;xplain this warning</source>
-            <translation>E&amp;xpliquer cet avertissement</translation>
+            <translation>Expliquer cet a&amp;vertissement</translation>
         </message>
         <message>
             <source>What the warning means, and what to do about it; F1 does the same</source>
@@ -15741,7 +15741,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::PointPanel</name>
         <message>
             <source>Open the r&amp;un</source>
-            <translation>Ouvrir la &amp;série</translation>
+            <translation>Ou&amp;vrir la série</translation>
         </message>
         <message>
             <source>&amp;Leave it out</source>
@@ -15776,35 +15776,35 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Store it in the book</source>
-            <translation>&amp;Enregistrer dans le registre</translation>
+            <translation>Enre&amp;gistrer dans le registre</translation>
         </message>
         <message>
             <source>S&amp;ubstance</source>
-            <translation>S&amp;ubstance</translation>
+            <translation>Su&amp;bstance</translation>
         </message>
         <message>
             <source>&amp;Add a substance…</source>
-            <translation>&amp;Ajouter une substance…</translation>
+            <translation>A&amp;jouter une substance…</translation>
         </message>
         <message>
             <source>&amp;Change it…</source>
-            <translation>&amp;Modifier…</translation>
+            <translation>Mo&amp;difier…</translation>
         </message>
         <message>
             <source>Fo&amp;r</source>
-            <translation>P&amp;our</translation>
+            <translation>Po&amp;ur</translation>
         </message>
         <message>
             <source>Analyte &amp;molecules in one of the substance</source>
-            <translation>Molécules d’anal&amp;yte par molécule de substance</translation>
+            <translation>&amp;Molécules d’analyte par molécule de substance</translation>
         </message>
         <message>
             <source>F&amp;lask</source>
-            <translation>&amp;Fiole</translation>
+            <translation>Fiol&amp;e</translation>
         </message>
         <message>
             <source>W&amp;eighed (mg)</source>
-            <translation>&amp;Pesé (mg)</translation>
+            <translation>Pes&amp;é (mg)</translation>
         </message>
         <message>
             <source>several portions as 50.3; 49.8</source>
@@ -15816,7 +15816,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Ma&amp;de at</source>
-            <translation>&amp;Heure de préparation</translation>
+            <translation>Heure de prép&amp;aration</translation>
         </message>
         <message>
             <source>% per hour</source>
@@ -15828,7 +15828,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>No&amp;te (may be empty)</source>
-            <translation>Note (peut rester vi&amp;de)</translation>
+            <translation>Note (&amp;peut rester vide)</translation>
         </message>
         <message>
             <source>%1, lot %2</source>
@@ -15916,7 +15916,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Keeps by &amp;your own rule</source>
-            <translation>Conservation selon votre propre rè&amp;gle</translation>
+            <translation>Conservation selon votre propre r&amp;ègle</translation>
         </message>
         <message>
             <source>One molecule of %1 is %2 times as heavy as one of the analyte: make sure that it holds just one of it.</source>
@@ -16055,7 +16055,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Ba&amp;ck to the list</source>
-            <translation>&amp;Retour à la liste</translation>
+            <translation>Retour &amp;à la liste</translation>
         </message>
         <message>
             <source>%1 of %2</source>
@@ -16538,7 +16538,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Store it in the book</source>
-            <translation>&amp;Enregistrer dans le registre</translation>
+            <translation>Enre&amp;gistrer dans le registre</translation>
         </message>
         <message>
             <source>Say how much is in it, in mL.</source>
@@ -16546,7 +16546,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>It is dr&amp;y and will be dissolved</source>
-            <translation>Produit &amp;sec, à dissoudre</translation>
+            <translation>Produit sec, &amp;à dissoudre</translation>
         </message>
         <message>
             <source>&amp;Mass in it (mg, may be empty)</source>
@@ -16608,7 +16608,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Reported resu&amp;lts</source>
-            <translation>Résu&amp;ltats rapportés</translation>
+            <translation>R&amp;ésultats rapportés</translation>
         </message>
         <message>
             <source>Tren&amp;d</source>
@@ -16628,11 +16628,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>P&amp;assphrase</source>
-            <translation>Phras&amp;e de passe</translation>
+            <translation>&amp;Phrase de passe</translation>
         </message>
         <message>
             <source>Put bac&amp;k on the bench</source>
-            <translation>Re&amp;mettre à la paillasse</translation>
+            <translation>Remettre &amp;à la paillasse</translation>
         </message>
         <message>
             <source>%1, version %2, begun %3, %4, revision %5</source>
@@ -16640,7 +16640,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Locked. R&amp;eason to put it back on the bench, where revision %1 begins</source>
-            <translation>Verrouillée. M&amp;otif de la remise à la paillasse, où commence la révision %1</translation>
+            <translation>&amp;Verrouillée. Motif de la remise à la paillasse, où commence la révision %1</translation>
         </message>
         <message>
             <source>%1: on the bench now</source>
@@ -16804,11 +16804,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Back to the &amp;list</source>
-            <translation>Retour à la &amp;liste</translation>
+            <translation>Retour &amp;à la liste</translation>
         </message>
         <message>
             <source>Regi&amp;ster them</source>
-            <translation>In&amp;scrire</translation>
+            <translation>Inscrir&amp;e</translation>
         </message>
         <message>
             <source>Change a sample that waits</source>
@@ -17622,7 +17622,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>P&amp;assphrase</source>
-            <translation>&amp;Phrase de passe</translation>
+            <translation>Phr&amp;ase de passe</translation>
         </message>
         <message>
             <source>Reported result of sample and &amp;measurand</source>
@@ -17642,7 +17642,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>R&amp;ule</source>
-            <translation>&amp;Règle</translation>
+            <translation>R&amp;ègle</translation>
         </message>
         <message>
             <source>Wh&amp;y</source>
@@ -17685,15 +17685,15 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Overvie&amp;w</source>
-            <translation>&amp;Aperçu</translation>
+            <translation>Aper&amp;çu</translation>
         </message>
         <message>
             <source>&amp;Calculation</source>
-            <translation>&amp;Calcul</translation>
+            <translation>Calc&amp;ul</translation>
         </message>
         <message>
             <source>&amp;Uncertainty</source>
-            <translation>&amp;Incertitude</translation>
+            <translation>I&amp;ncertitude</translation>
         </message>
         <message>
             <source>%1 % %2</source>
@@ -18084,15 +18084,15 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Quality checks</source>
-            <translation>&amp;Vérifications de qualité</translation>
+            <translation>Vérifications de &amp;qualité</translation>
         </message>
         <message>
             <source>Recover&amp;ies</source>
-            <translation>Taux de &amp;récupération</translation>
+            <translation>Tau&amp;x de récupération</translation>
         </message>
         <message>
             <source>&amp;Readings</source>
-            <translation>&amp;Lectures</translation>
+            <translation>L&amp;ectures</translation>
         </message>
         <message>
             <source>Me&amp;thod</source>
@@ -18104,7 +18104,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>E&amp;xplain this check</source>
-            <translation>E&amp;xpliquer cette vérification</translation>
+            <translation>Expliquer cette &amp;vérification</translation>
         </message>
         <message>
             <source>What is checked, why, and what to do about it; F1 does the same</source>
@@ -18150,7 +18150,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::RunFilePage</name>
         <message>
             <source>P&amp;ut on the bench</source>
-            <translation>&amp;Mettre à la paillasse</translation>
+            <translation>Mettre &amp;à la paillasse</translation>
         </message>
         <message>
             <source>Open &amp;another file…</source>
@@ -19537,11 +19537,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Take from the &amp;queue…</source>
-            <translation>Prendre dans la &amp;file…</translation>
+            <translation>&amp;Prendre dans la file…</translation>
         </message>
         <message>
             <source>P&amp;ropose dilutions</source>
-            <translation>&amp;Proposer des dilutions</translation>
+            <translation>Propos&amp;er des dilutions</translation>
         </message>
         <message>
             <source>Add a d&amp;ilution step</source>
@@ -19549,7 +19549,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Ta&amp;ke the last step away</source>
-            <translation>Enle&amp;ver la dernière étape</translation>
+            <translation>Enlever la derni&amp;ère étape</translation>
         </message>
         <message>
             <source>Type what is expected, Enter goes down, and let the dilutions be proposed, or type them. Left empty: undiluted, and the method's own volume in the tube.</source>
@@ -19710,7 +19710,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Fin&amp;d by sample, product, reason or sender</source>
-            <translation>&amp;Trouver échantillon, produit, motif ou expéditeur</translation>
+            <translation>Trou&amp;ver échantillon, produit, motif ou expéditeur</translation>
         </message>
         <message>
             <source>No sample waits. Register what came in; a repeat that a run advises comes here by itself.</source>
@@ -19722,19 +19722,19 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Register samples…</source>
-            <translation>&amp;Inscrire des échantillons…</translation>
+            <translation>Inscrire des échan&amp;tillons…</translation>
         </message>
         <message>
             <source>&amp;Change…</source>
-            <translation>&amp;Modifier…</translation>
+            <translation>Mo&amp;difier…</translation>
         </message>
         <message>
             <source>R&amp;eason not to run it</source>
-            <translation>M&amp;otif pour ne pas le passer</translation>
+            <translation>&amp;Motif pour ne pas le passer</translation>
         </message>
         <message>
             <source>&amp;Withdraw</source>
-            <translation>&amp;Retirer</translation>
+            <translation>R&amp;etirer</translation>
         </message>
         <message>
             <source>Wa&amp;ive the repeat</source>
@@ -19870,7 +19870,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Limit&amp;s</source>
-            <translation>&amp;Limites</translation>
+            <translation>Limit&amp;es</translation>
         </message>
         <message>
             <source>from earlier runs</source>
@@ -20154,15 +20154,15 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Person at the bench</source>
-            <translation>P&amp;ersonne à la paillasse</translation>
+            <translation>Pers&amp;onne à la paillasse</translation>
         </message>
         <message>
             <source>&amp;New run</source>
-            <translation>Nou&amp;velle série</translation>
+            <translation>Nouvelle sé&amp;rie</translation>
         </message>
         <message>
             <source>&amp;Open run file…</source>
-            <translation>&amp;Ouvrir un fichier de série…</translation>
+            <translation>Ouvrir un fichier de &amp;série…</translation>
         </message>
         <message>
             <source>%1 is a number and no name: was a reading meant?</source>
@@ -20555,27 +20555,27 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Ch&amp;art of</source>
-            <translation>&amp;Carte de</translation>
+            <translation>Carte &amp;de</translation>
         </message>
         <message>
             <source>b&amp;y</source>
-            <translation>&amp;par</translation>
+            <translation>p&amp;ar</translation>
         </message>
         <message>
             <source>&amp;measured</source>
-            <translation>&amp;mesuré</translation>
+            <translation>mesur&amp;é</translation>
         </message>
         <message>
             <source>&amp;in</source>
-            <translation>&amp;en</translation>
+            <translation>e&amp;n</translation>
         </message>
         <message>
             <source>Only lo&amp;t</source>
-            <translation>Seulement le lo&amp;t</translation>
+            <translation>Seule&amp;ment le lot</translation>
         </message>
         <message>
             <source>by p&amp;erson</source>
-            <translation>par per&amp;sonne</translation>
+            <translation>&amp;par personne</translation>
         </message>
         <message>
             <source>on photometer</source>
@@ -20583,7 +20583,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>f&amp;rom</source>
-            <translation>&amp;du</translation>
+            <translation>d&amp;u</translation>
         </message>
         <message>
             <source>to</source>
@@ -20622,15 +20622,15 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::SubstanceForm</name>
         <message>
             <source>N&amp;ame</source>
-            <translation>N&amp;om</translation>
+            <translation>&amp;Nom</translation>
         </message>
         <message>
             <source>S&amp;upplier</source>
-            <translation>&amp;Fournisseur</translation>
+            <translation>Fo&amp;urnisseur</translation>
         </message>
         <message>
             <source>&amp;Lot</source>
-            <translation>&amp;Lot</translation>
+            <translation>Lo&amp;t</translation>
         </message>
         <message>
             <source>&amp;Certificate</source>
@@ -20666,7 +20666,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Store it in the book</source>
-            <translation>E&amp;nregistrer dans le registre</translation>
+            <translation>Enre&amp;gistrer dans le registre</translation>
         </message>
         <message>
             <source>Add a substance</source>
@@ -20878,7 +20878,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Judge a second rack in its waiting times</source>
-            <translation>&amp;Juger un second portoir dans ses délais</translation>
+            <translation>Juger un second portoir &amp;dans ses délais</translation>
         </message>
         <message>
             <source>Time at the bench</source>
@@ -21115,11 +21115,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Old&amp;er ones too</source>
-            <translation>Afficher aussi les plus &amp;anciens</translation>
+            <translation>Afficher aussi les &amp;plus anciens</translation>
         </message>
         <message>
             <source>To its ra&amp;ck or record</source>
-            <translation>Vers son &amp;portoir ou dossier</translation>
+            <translation>Vers son por&amp;toir ou dossier</translation>
         </message>
         <message>
             <source>The chosen act in full</source>
@@ -21127,15 +21127,15 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Fin&amp;d</source>
-            <translation>&amp;Trouver</translation>
+            <translation>Trou&amp;ver</translation>
         </message>
         <message>
             <source>&amp;Who</source>
-            <translation>&amp;Qui</translation>
+            <translation>Q&amp;ui</translation>
         </message>
         <message>
             <source>Wha&amp;t</source>
-            <translation>Qu&amp;oi</translation>
+            <translation>&amp;Quoi</translation>
         </message>
         <message>
             <source>Fro&amp;m</source>
@@ -21143,7 +21143,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>unti&amp;l</source>
-            <translation>a&amp;u</translation>
+            <translation>&amp;au</translation>
         </message>
         <message>
             <source>&amp;Run number</source>
@@ -21849,7 +21849,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Open run file…</source>
-            <translation>&amp;Ouvrir un fichier de série…</translation>
+            <translation>Ouvrir un fichier de &amp;série…</translation>
         </message>
         <message>
             <source>&amp;Save a copy of the run as file…</source>
@@ -21873,7 +21873,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Results as &amp;CSV…</source>
-            <translation>Ré&amp;sultats en CSV…</translation>
+            <translation>Résu&amp;ltats en CSV…</translation>
         </message>
         <message>
             <source>&amp;Quit</source>
@@ -21909,19 +21909,19 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;View</source>
-            <translation>&amp;Affichage</translation>
+            <translation>Affic&amp;hage</translation>
         </message>
         <message>
             <source>&amp;Go to what is next</source>
-            <translation>Aller à la s&amp;uite</translation>
+            <translation>Aller &amp;à la suite</translation>
         </message>
         <message>
             <source>P&amp;ipette</source>
-            <translation>&amp;Pipetage</translation>
+            <translation>Pipeta&amp;ge</translation>
         </message>
         <message>
             <source>&amp;Read</source>
-            <translation>&amp;Lecture</translation>
+            <translation>Lect&amp;ure</translation>
         </message>
         <message>
             <source>Re&amp;view</source>
@@ -21929,15 +21929,15 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Ne&amp;xt rack</source>
-            <translation>Portoir suiva&amp;nt</translation>
+            <translation>&amp;Portoir suivant</translation>
         </message>
         <message>
             <source>&amp;Previous rack</source>
-            <translation>Portoir précé&amp;dent</translation>
+            <translation>P&amp;ortoir précédent</translation>
         </message>
         <message>
             <source>&amp;Help</source>
-            <translation>Aid&amp;e</translation>
+            <translation>A&amp;ide</translation>
         </message>
         <message>
             <source>&amp;About Plateau</source>
@@ -21965,7 +21965,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Bench</source>
-            <translation>Pa&amp;illasse</translation>
+            <translation>Pai&amp;llasse</translation>
         </message>
     </context>
     <context>
