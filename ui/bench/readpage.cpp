@@ -19,6 +19,7 @@
 #include "ui/bench/verdicts.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/numberentry.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
@@ -424,7 +425,7 @@ void ReadPage::updatePreview()
                                       failuresSoFar(rack()->stored.run, evaluation,
                                                     evaluation::checksNotMade(rack()->stored.method, rack()->stored.run))));
     m_basis->setText(typed ? tr("With %1 for tube %2, %3, which is not stored yet:")
-                                 .arg(readingText(*typed))
+                                 .arg(shownNumber(readingText(*typed)))
                                  .arg(tubeNumber(*m_place))
                                  .arg(m_place->reading)
                            : tr("From what is stored:"));

@@ -188,8 +188,8 @@ void StandardForm::setBook(std::vector<run::Standard> alive)
         m_book->addItem(
             tr("%1, %2, made %3")
                 .arg(standard.id,
-                     evaluation::withUnit(evaluation::significantText(standard.concentration_g_per_L, 4),
-                                          u"g/L"_s),
+                     shownNumber(evaluation::withUnit(
+                         evaluation::significantText(standard.concentration_g_per_L, 4), u"g/L"_s)),
                      momentText(standard.preparedAt.value_or(QDateTime()))));
 }
 

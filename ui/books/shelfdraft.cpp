@@ -5,6 +5,7 @@
 #include "core/assay/label.h"
 #include "core/assay/localday.h"
 #include "core/exchange/decimal.h"
+#include "ui/shared/keyednumber.h"
 #include "ui/shared/matrixtext.h"
 
 #include <QCoreApplication>
@@ -155,7 +156,7 @@ private:
     QString example() const
     {
         const QStringList names = m_measurands.names();
-        return quoted(u"%1 3.5"_s.arg(names.isEmpty() ? ShelfDraftWords::tr("glucose") : names.front()));
+        return quoted(u"%1 %2"_s.arg(names.isEmpty() ? ShelfDraftWords::tr("glucose") : names.front(), keyedText(3.5)));
     }
 
     void addProblemsOf(const planning::ShelfSample &sample)

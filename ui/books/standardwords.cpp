@@ -92,7 +92,7 @@ Label labelOf(const planning::HeldPreparation &held)
 QString purityText(const planning::Substance &substance)
 {
     // Of a fraction times 100, without what the last bits make of it.
-    const auto percent = [](double fraction) { return evaluation::roundedText(100 * fraction, 12).toDouble(); };
+    const auto percent = [](double fraction) { return evaluation::roundedText(100 * fraction, 9).toDouble(); };
     if (substance.purityHalfWidth <= 0)
         return withUnit(plainText(percent(substance.purity)), u"%"_s);
     const QStringList texts = evaluation::pairedTexts(percent(substance.purity), percent(substance.purityHalfWidth));

@@ -62,7 +62,7 @@ void Notice::say(State state, const QString &sentence)
 {
     stay();
     m_state = state;
-    m_text->setText(withDecimalSigns(sentence));
+    m_text->setText(shownNumbers(sentence));
     dress();
     show();
     QAccessibleEvent event(m_text, QAccessible::Alert);

@@ -7,7 +7,7 @@
 namespace plateau::ui {
 
 NumberDelegate::NumberDelegate(const Theme &theme, QObject *parent)
-    : QStyledItemDelegate(parent)
+    : ShownNumbersDelegate(parent)
     , m_theme(theme)
 {
 }

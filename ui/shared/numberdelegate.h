@@ -2,14 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
-#include <QStyledItemDelegate>
+#include "ui/shared/shownnumbers.h"
 
 namespace plateau::ui {
 
 class Theme;
 
-/// Edits a table cell with the program's number entry. The text goes into the model as typed.
-class NumberDelegate : public QStyledItemDelegate
+/// Edits a table cell with the program's number entry. The text goes into the model as typed, and is painted as other
+/// numbers are.
+class NumberDelegate : public ShownNumbersDelegate
 {
     Q_OBJECT
 
