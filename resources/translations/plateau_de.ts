@@ -2128,7 +2128,7 @@
         </message>
         <message>
             <source>%1: %2 is %3, and %4 has to be there at the start for the largest signal and what must remain. Look for a slipped decimal point or a reagent left out.</source>
-            <translation>%1: %2 ist %3, und am Anfang müssen %4 vorhanden sein, für das größte Signal und das, was verbleiben muss. Auf ein verrutschtes Dezimalzeichen oder ein vergessenes Reagenz achten.</translation>
+            <translation>%1: %2 ist %3, am Anfang braucht es aber %4: für das größte Signal und für das, was übrig bleiben muss. Auf ein verrutschtes Dezimalzeichen oder ein vergessenes Reagenz achten.</translation>
         </message>
         <message>
             <source>%1: %2 is %3, and more than %4 at the start leaves no room for the largest signal. Look for a slipped decimal point, and that the photometer was set to zero.</source>
@@ -2357,7 +2357,7 @@
         <name>plateau::evaluation::Specification</name>
         <message>
             <source>simple acceptance</source>
-            <translation>einfache Annahme</translation>
+            <translation>einfache Akzeptanz</translation>
         </message>
         <message>
             <source>guard band for acceptance</source>
@@ -8761,7 +8761,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Backed up %1</source>
-            <translation>Gesichert %1</translation>
+            <translation>Sicherungskopie vom %1</translation>
         </message>
     </context>
     <context>
@@ -16554,7 +16554,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Kept at (may be empty)</source>
-            <translation>Aufbewahrt in (kann leer bleiben)</translation>
+            <translation>Aufbewahrt in (darf leer sein)</translation>
         </message>
         <message>
             <source>Back to the list  Esc</source>
@@ -21029,7 +21029,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>No standard can be used. Fresh ones are entered under Standards.</source>
-            <translation>Kein Standard ist verwendbar. Frische werden unter Standards eingetragen.</translation>
+            <translation>Kein Standard ist verwendbar. Ein frischer wird unter Standards eingetragen.</translation>
         </message>
         <message>
             <source>Falling due</source>
