@@ -19,7 +19,7 @@ namespace {
 double withoutLastBits(double value)
 {
     constexpr int figures = 12;
-    return value == 0 ? 0 : evaluation::roundedText(value, figures).toDouble();
+    return QString::number(value, 'g', figures).toDouble();
 }
 
 int figuresOf(const QString &number)
