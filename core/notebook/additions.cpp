@@ -68,7 +68,7 @@ QString detailsOf(const std::vector<run::Sample> &samples, std::size_t tubes, co
     QStringList numbers;
     for (std::size_t tube = 0; tube < tubes; ++tube)
         numbers << QString::number(before.tubes + static_cast<int>(tube) + 1);
-    QString details = Sentence::tr("tubes %1").arg(numbers.join(u", "_s));
+    QString details = (tubes == 1 ? Sentence::tr("tube %1") : Sentence::tr("tubes %1")).arg(numbers.join(u", "_s));
     QStringList names;
     for (const run::Sample &sample : samples)
         names << sample.id;

@@ -4,13 +4,16 @@
 
 #include "core/assay/localday.h"
 #include "core/evaluation/format.h"
+#include "core/notebook/auditcounts.h"
 #include "core/notebook/database.h"
 #include "core/notebook/moment.h"
 #include "core/notebook/recordnames.h"
+#include "core/notebook/recordnumbers.h"
 #include "core/notebook/recordvalues.h"
 #include "core/notebook/recordwords.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/statement.h"
+#include "core/planning/standardstock.h"
 
 #include <nlohmann/json.hpp>
 
@@ -117,7 +120,7 @@ std::optional<AuditValue> leafValue(const std::string &place, const json &leaf)
     if (key == "base64"_L1)
         return AuditValue{placeWord(pointer.section(u'/', 0, -2)), Sentence::tr("a picture")};
     if (leaf.is_number())
-        return AuditValue{placeWord(pointer), evaluation::plainText(leaf.get<double>()), true};
+        return AuditValue{placeWord(pointer), recordNumber(leaf.get<double>()), true};
     const QString text = QString::fromStdString(leaf.is_string() ? leaf.get<std::string>() : leaf.dump());
     static const QStringList days{u"date"_s, u"checkedOn"_s};
     if (const QDate day = QDate::fromString(text, Qt::ISODate); days.contains(key) && day.isValid())
@@ -195,6 +198,10 @@ private:
             return nameOf(row, field, of->second);
         if (field.column == "method_id"_L1)
             return nameOfMethodId(m_database, field.text);
+        if (field.column == "component"_L1)
+            return nameOfComponent(m_database, runOf(row), field.text);
+        if (field.column == "measurand"_L1)
+            return nameOfMeasurand(m_database, runOf(row), valueOf(row, u"method_id"_s), field.text);
         if (field.column.endsWith("_utc"_L1))
             return assay::shownMoment(timeOf({field.text, 0}).toLocalTime());
         static const QStringList days{u"day"_s, u"expires"_s, u"source_day"_s};
@@ -205,7 +212,29 @@ private:
             return QString::number(field.text.toLongLong() + 1);
         if (field.column == "shift_ms"_L1)
             return evaluation::plainText(field.text.toDouble() / 1000);
+        if (field.isReal)
+            return numberOf(row, field);
         return valueWord(field.column, field.text).value_or(field.text);
+    }
+
+    static QString numberOf(const AuditRow &row, const AuditField &field)
+    {
+        static const std::map<QString, QString> beside{{u"purity"_s, u"purity_half_width"_s},
+                                                       {u"purity_half_width"_s, u"purity"_s},
+                                                       {u"water"_s, u"water_half_width"_s},
+                                                       {u"water_half_width"_s, u"water"_s}};
+        const double value = field.text.toDouble();
+        if (!isKeyedInPercent(field.column))
+            return recordNumber(value);
+        const auto other = beside.find(field.column);
+        return recordPercent(value, other == beside.end() ? 0 : valueOf(row, other->second).toDouble());
+    }
+
+    /// The run that the row is of; 0 for none.
+    qint64 runOf(const AuditRow &row) const
+    {
+        const QString own = valueOf(row, u"run"_s);
+        return (own.isEmpty() ? m_run : own).toLongLong();
     }
 
     std::optional<QString> nameOf(const AuditRow &row, const AuditField &field, const QString &table) const
@@ -223,6 +252,20 @@ private:
     std::map<QString, QString> m_references;
     QString m_run;
 };
+
+/// As the book of standards says it: by the loss of strength and by the rule that was given.
+std::optional<AuditValue> goodUntilOf(const AuditRow &row)
+{
+    planning::Preparation made;
+    made.madeAt = timeOf({valueOf(row, u"made_utc"_s), 0});
+    made.lossPerHour = valueOf(row, u"loss_per_hour"_s).toDouble();
+    if (const QString rule = valueOf(row, u"use_by_utc"_s); !rule.isEmpty())
+        made.useBy = timeOf({rule, 0});
+    const std::optional<QDateTime> last = planning::goodUntil(made);
+    if (!last)
+        return std::nullopt;
+    return AuditValue{Sentence::tr("good until"), assay::shownMoment(last->toLocalTime())};
+}
 
 /// With its three decimals; more where it was keyed to more.
 QString keptAbsorbance(double absorbance)
@@ -319,8 +362,13 @@ AuditChange changeOf(const Database &database, const Covered &covered, const QSt
         return {subject, std::move(was), std::move(is), why};
     }
     const RowTeller teller(database, covered.table, run);
-    return {subject, old ? teller.told(before, row, true) : std::vector<AuditValue>(),
-            teller.told(row, before, old != 0), why};
+    AuditChange change{subject, old ? teller.told(before, row, true) : std::vector<AuditValue>(),
+                       teller.told(row, before, old != 0), why};
+    if (covered.table == "preparation"_L1) {
+        if (auto last = goodUntilOf(row))
+            change.after.push_back(std::move(*last));
+    }
+    return change;
 }
 
 /// Parts of something else, which say nothing by themselves.
@@ -332,21 +380,52 @@ bool isPart(const QString &table)
     return parts.contains(table);
 }
 
-std::vector<AuditChange> counted(const std::vector<Covered> &records)
+RecordCounts countsOf(const std::vector<Covered> &records)
 {
-    std::map<QString, int> counts;
+    RecordCounts counts;
     for (const Covered &record : records)
         ++counts[record.table];
+    return counts;
+}
+
+/// What became of a run is told all the same.
+std::vector<AuditChange> toldByCounts(const Database &database, const std::vector<Covered> &records, const QString &run)
+{
+    static const QStringList verdicts{u"decision"_s, u"reopening"_s};
     std::vector<AuditChange> changes;
-    for (const auto &[table, count] : counts)
-        changes.push_back({recordWord(table), {}, {{{}, QString::number(count), true}}, {}});
+    std::vector<Covered> others;
+    for (const Covered &record : records) {
+        if (verdicts.contains(record.table))
+            changes.push_back(changeOf(database, record, run));
+        else
+            others.push_back(record);
+    }
+    const std::vector<AuditChange> counted = countedChanges(countsOf(others));
+    changes.insert(changes.end(), counted.begin(), counted.end());
     return changes;
+}
+
+/// The steps that made the tables of a new file, which the list leaves out.
+std::vector<AuditChange> makingChanges(const Database &database)
+{
+    const qint64 last = lastOfMaking(database);
+    if (last < 2)
+        return {};
+    return {AuditChange{Sentence::tr("with entries 2 to %1, which made the tables of the file").arg(last), {}, {}, {}}};
 }
 
 } // namespace
 
 std::vector<AuditChange> auditChanges(const Database &database, qint64 entry)
 {
+    Statement concerned(database, u"SELECT action, run FROM audit WHERE id = ?"_s);
+    concerned.run(entry);
+    if (!concerned.next())
+        return {};
+    const QString action = concerned.text(0);
+    const QString run = concerned.text(1);
+    if (action == "notebookCreated"_L1)
+        return makingChanges(database);
     Statement query(database,
                     u"SELECT record_table, record_id FROM audit_record WHERE audit = ? ORDER BY position"_s);
     query.run(entry);
@@ -355,11 +434,10 @@ std::vector<AuditChange> auditChanges(const Database &database, qint64 entry)
         if (!isPart(query.text(0)))
             records.push_back({query.text(0), query.integer(1)});
     }
+    if (action == "runAdded"_L1)
+        return {benchChange(database, run.toLongLong(), countsOf(records))};
     if (records.size() > mostToldOneByOne)
-        return counted(records);
-    Statement concerned(database, u"SELECT run FROM audit WHERE id = ?"_s);
-    concerned.run(entry);
-    const QString run = concerned.next() ? concerned.text(0) : QString();
+        return toldByCounts(database, records, run);
     std::vector<AuditChange> changes;
     for (const Covered &record : records)
         changes.push_back(changeOf(database, record, run));

@@ -10,12 +10,14 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-/// The conditions of a filter with the values they need, in their order.
+/// The conditions of a filter with the values they need, in their order; lastStep of those that made the file.
 class Conditions
 {
 public:
-    explicit Conditions(const AuditFilter &filter)
+    Conditions(const AuditFilter &filter, qint64 lastStep)
     {
+        if (filter.actions.isEmpty())
+            add(u"audit.id NOT BETWEEN 2 AND ?"_s, {lastStep});
         if (filter.run) {
             add(u"(audit.run = ? OR audit.id IN (SELECT audit FROM audit_record JOIN clock_jump_run ON "
                 "clock_jump_run.id = record_id WHERE record_table = 'clock_jump_run' AND "
@@ -71,9 +73,20 @@ QStringList column(const Database &database, const QString &sql)
 
 } // namespace
 
+qint64 lastOfMaking(const Database &database)
+{
+    // A step by a newer program is an update, though nobody may have done anything before it.
+    Statement query(database,
+                    u"SELECT coalesce((SELECT id - 1 FROM audit WHERE id > 1 AND (action <> 'schemaStep' OR "
+                    "program_version <> (SELECT program_version FROM audit WHERE id = 1)) ORDER BY id LIMIT 1), "
+                    "(SELECT max(id) FROM audit), 0)"_s);
+    query.run();
+    return query.next() ? query.integer(0) : 0;
+}
+
 std::vector<AuditItem> auditItems(const Database &database, const AuditFilter &filter)
 {
-    const Conditions conditions(filter);
+    const Conditions conditions(filter, lastOfMaking(database));
     Statement query(
         database,
         u"SELECT audit.id, at_utc, at_offset_min, audit.person, account, host, program_version, "

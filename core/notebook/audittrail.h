@@ -21,7 +21,7 @@ struct AuditFilter {
     std::optional<RunId> run{};
     /// The name as it was given.
     QString person{};
-    /// As AuditEntry::action.
+    /// As AuditEntry::action. Empty: all but the further steps that made a file new (lastOfMaking).
     QStringList actions{};
     /// Days by the clock on the wall, both included.
     std::optional<QDate> from{};
@@ -63,14 +63,18 @@ struct AuditChange {
     bool operator==(const AuditChange &) const = default;
 };
 
+/// The last of the steps that a program took to make the file new, up to its newest form; 1 where it took one, and 0 of a file
+/// without entries. What a later program did to the file is none of them.
+qint64 lastOfMaking(const Database &database);
+
 /// Newest first.
 std::vector<AuditItem> auditItems(const Database &database, const AuditFilter &filter);
 /// Everybody who did something, by name; every kind of act there is.
 QStringList auditPersons(const Database &database);
 QStringList auditActions(const Database &database);
 
-/// What the entry added, each with what stood there before. An act that added many rows (a run that was put
-/// on the bench) is told by how many of what. Rows that are only there for the file, and their numbers, are left out.
+/// What the entry added, each with what stood there before. A run that was put on the bench is told by its tubes, method and
+/// lots, another act that added many rows by how many of what. Rows that are only there for the file, and their numbers, are left out.
 std::vector<AuditChange> auditChanges(const Database &database, qint64 entry);
 
 } // namespace plateau::notebook

@@ -6,6 +6,7 @@
 #include "core/notebook/chartseries.h"
 #include "core/notebook/chartsettingstore.h"
 #include "core/notebook/opennotebook.h"
+#include "core/notebook/recordnames.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/text.h"
 
@@ -68,7 +69,8 @@ void storeOmission(Act &act, const ChartValue &value, bool isLeftOut, const QStr
                int(isLeftOut), reason, act.person(), act.at());
     act.covers(u"chart_omission"_s, insert.insertedId());
     act.note(Sentence::tr("%1, %2 %3: %4")
-                 .arg(charts::quantityName(value.quantity), value.measurand, value.name, reason));
+                 .arg(charts::quantityName(value.quantity),
+                      nameOfMeasurand(act.database(), value.run.value, {}, value.measurand), value.name, reason));
     act.commit();
 }
 
@@ -116,7 +118,8 @@ bool Charts::saveSettings(const charts::Subject &subject, const charts::Settings
         return false;
     storeChartSettings(act, subject, settings);
     act.note(Sentence::tr("%1, %2 %3: %4")
-                 .arg(charts::quantityName(subject.quantity), subject.measurand, subject.name,
+                 .arg(charts::quantityName(subject.quantity),
+                      nameOfMeasurand(act.database(), 0, subject.methodId, subject.measurand), subject.name,
                       charts::kindName(settings.kind)));
     act.commit();
     return true;

@@ -32,7 +32,7 @@ QString nameOf(const assay::Method &method, const QString &component)
     return found ? found->name : component;
 }
 
-/// "Buffer: tubes 1, 2, 3"
+/// "Buffer: tubes 1, 2, 3", "Buffer: tube 4"
 template <class Range, class DoseOf>
 QString detailsOf(const assay::Method &method, const Range &doses, DoseOf doseOf)
 {
@@ -42,7 +42,8 @@ QString detailsOf(const assay::Method &method, const Range &doses, DoseOf doseOf
         QStringList tubes;
         for (; first != doses.end() && doseOf(*first).component == component; ++first)
             tubes << QString::number(doseOf(*first).tube + 1);
-        parts << Sentence::tr("%1: tubes %2").arg(nameOf(method, component), tubes.join(u", "_s));
+        parts << (tubes.size() == 1 ? Sentence::tr("%1: tube %2") : Sentence::tr("%1: tubes %2"))
+                     .arg(nameOf(method, component), tubes.join(u", "_s));
     }
     return parts.join(u"; "_s);
 }

@@ -7,18 +7,60 @@
 
 #include <nlohmann/json.hpp>
 
+#include <initializer_list>
+
 namespace plateau::notebook {
 
 using namespace Qt::StringLiterals;
 
 namespace {
 
+QString memberText(const nlohmann::json &object, const char *key)
+{
+    if (!object.is_object() || !object.contains(key) || !object[key].is_string())
+        return {};
+    return QString::fromStdString(object[key].get<std::string>());
+}
+
+nlohmann::json methodIn(const QString &document)
+{
+    return nlohmann::json::parse(document.toStdString(), nullptr, false);
+}
+
 QString methodNameIn(const QString &document)
 {
-    const auto read = nlohmann::json::parse(document.toStdString(), nullptr, false);
-    if (!read.is_object() || !read.contains("name") || !read["name"].is_string())
-        return {};
-    return QString::fromStdString(read["name"].get<std::string>());
+    return memberText(methodIn(document), "name");
+}
+
+/// Of the member of one of the method's lists that has this id; empty where none has.
+QString memberNameIn(const QString &document, std::initializer_list<const char *> lists, const QString &id)
+{
+    const nlohmann::json method = methodIn(document);
+    for (const char *list : lists) {
+        if (!method.is_object() || !method.contains(list) || !method[list].is_array())
+            continue;
+        for (const nlohmann::json &member : method[list]) {
+            if (memberText(member, "id") == id)
+                return memberText(member, "name");
+        }
+    }
+    return {};
+}
+
+/// The documents of the methods that the query, which takes the value, gives.
+QStringList methodDocuments(const Database &database, const QString &condition, const QVariant &value)
+{
+    Statement query(database, u"SELECT content FROM method WHERE %1 ORDER BY id DESC"_s.arg(condition));
+    query.runWith(QVariantList{value});
+    QStringList documents;
+    while (query.next())
+        documents << query.text(0);
+    return documents;
+}
+
+QStringList methodOfRun(const Database &database, qint64 run)
+{
+    return methodDocuments(database, u"id = (SELECT method FROM run WHERE id = ?)"_s, run);
 }
 
 /// The one text that the query, which takes the id, gives.
@@ -107,6 +149,26 @@ QString nameOfMethodId(const Database &database, const QString &methodId)
     query.run(methodId);
     const QString name = query.next() ? methodNameIn(query.text(0)) : QString();
     return name.isEmpty() ? methodId : name;
+}
+
+QString nameOfComponent(const Database &database, qint64 run, const QString &id)
+{
+    for (const QString &document : methodOfRun(database, run)) {
+        if (const QString name = memberNameIn(document, {"components"}, id); !name.isEmpty())
+            return name;
+    }
+    return id;
+}
+
+QString nameOfMeasurand(const Database &database, qint64 run, const QString &methodId, const QString &id)
+{
+    const QStringList documents = methodOfRun(database, run) + methodDocuments(database, u"method_id = ?"_s, methodId) +
+                                  methodDocuments(database, u"instr(content, ?) > 0"_s, u"\"%1\""_s.arg(id));
+    for (const QString &document : documents) {
+        if (const QString name = memberNameIn(document, {"measurands", "derived"}, id); !name.isEmpty())
+            return name;
+    }
+    return id;
 }
 
 } // namespace plateau::notebook

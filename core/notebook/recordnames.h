@@ -24,4 +24,11 @@ int numberOfTube(const Database &database, qint64 id);
 /// Of the newest method on record with that id; the id where there is none.
 QString nameOfMethodId(const Database &database, const QString &methodId);
 
+/// What the run's method calls a component; the component's id where it has none of that.
+QString nameOfComponent(const Database &database, qint64 run, const QString &id);
+
+/// What a measurand or a derived result is called by the run's method (0: no run is meant), by the newest method of that id
+/// (empty: none is meant), or else by the newest method on record that has it; its own id where no method has.
+QString nameOfMeasurand(const Database &database, qint64 run, const QString &methodId, const QString &id);
+
 } // namespace plateau::notebook

@@ -5,6 +5,7 @@
 #include "core/assay/label.h"
 #include "core/notebook/deciding.h"
 #include "core/notebook/opennotebook.h"
+#include "core/notebook/recordnames.h"
 #include "core/notebook/reportstore.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/text.h"
@@ -37,7 +38,7 @@ void chooseReported(OpenNotebook &open, Persons &persons, const QString &sample,
     if (!results.reported)
         throw refused(results.obstacle);
     storeReportChoice(act, sampleRuns(act.database(), sample, of), measurand, choice, signer.versionRow());
-    act.note(u"%1, %2: %3"_s.arg(sample, measurand, reportRuleWord(choice.rule)));
+    act.note(u"%1, %2: %3"_s.arg(sample, nameOfMeasurand(act.database(), 0, {}, measurand), reportRuleWord(choice.rule)));
     act.commit();
 }
 

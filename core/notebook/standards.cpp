@@ -93,7 +93,7 @@ PreparationId StandardBook::prepare(SubstanceId of, const planning::Preparation 
                     .arg(quoted(preparation.name), assay::shownDay(held.preparation.madeAt.date())));
     }
     const PreparationId id = storePreparation(act, of, preparation);
-    act.note(Sentence::tr("%1 of %2").arg(preparation.name, substance.substance.name));
+    act.note(Sentence::tr("%1, made from %2").arg(preparation.name, substance.substance.name));
     act.commit();
     return id;
 }

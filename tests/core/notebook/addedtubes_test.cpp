@@ -85,7 +85,7 @@ TEST_F(AddedTubesTest, StandBehindThoseThatWerePlanned)
 TEST_F(AddedTubesTest, MayBeOfASampleThatIsThere)
 {
     m_book->addTubes(m_run, {}, {fresh("S")}, {}, person);
-    EXPECT_EQ(m_book->history(m_run).back().details, u"tubes 4"_s);
+    EXPECT_EQ(m_book->history(m_run).back().details, u"tube 4"_s);
     addRepeat();
     const StoredRun stored = load(m_run);
     EXPECT_EQ(stored.plannedTubes, 3);

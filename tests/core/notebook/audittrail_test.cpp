@@ -2,9 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/audittrail.h"
 
+#include "core/assay/localday.h"
 #include "core/notebook/keeping.h"
+#include "core/notebook/recordnumbers.h"
 #include "core/notebook/recordvalues.h"
 #include "core/notebook/recordwords.h"
+#include "core/planning/standardstock.h"
 #include "tests/core/notebook/fixture.h"
 
 #include <QFile>
@@ -286,23 +289,138 @@ TEST_F(AuditTrail, NeverShowsAPassphrase)
     }
 }
 
-TEST_F(AuditTrail, OfARunPutOnTheBenchIsCounted)
+TEST_F(AuditTrail, OfARunPutOnTheBenchIsItsTubesItsMethodAndItsLots)
 {
     run::Run run = plainRun();
-    while (run.tubes.size() < 40) // more than are told one by one
-        run.tubes.push_back(run.tubes.back());
+    run.lots = {{u"buffer"_s, u"B-17"_s, {}}, {u"starter"_s, u"E-4"_s, {}}};
     m_book->addRun(run, risingMethod(), person);
     const auto changes = newest(u"runAdded"_s);
-    const auto tubes = std::ranges::find(changes, u"tube"_s, &AuditChange::subject);
-    ASSERT_NE(tubes, changes.end());
-    EXPECT_EQ(tubes->after, (Values{{{}, QString::number(run.tubes.size()), true}}));
+    ASSERT_THAT(changes, SizeIs(1));
+    EXPECT_EQ(changes[0].subject, u"%1 tubes by Rising, version 1"_s.arg(run.tubes.size()));
+    qsizetype readings = 0;
+    for (const run::Tube &tube : run.tubes)
+        readings += qsizetype(tube.readings.size());
+    EXPECT_EQ(changes[0].after, (Values{{u"samples"_s, QString::number(run.samples.size()), true},
+                                        {u"readings"_s, QString::number(readings), true},
+                                        {u"Buffer"_s, u"lot B-17"_s},
+                                        {u"Enzyme"_s, u"lot E-4"_s}}));
+}
+
+TEST_F(AuditTrail, TellsManyRowsByCounts)
+{
+    run::Run planned = unreadRun();
+    while (planned.tubes.size() < 14) // more than are told one by one
+        planned.tubes.push_back(planned.tubes.back());
+    const RunId run = m_book->addRun(planned, risingMethod(), person);
+    std::vector<DoneDose> doses;
+    for (int tube = 0; tube < int(planned.tubes.size()); ++tube)
+        doses.push_back({{tube, u"buffer"_s, false}});
+    m_book->pipetting().markDone(run, doses, person);
+    const auto changes = newest(u"dosesDone"_s);
+    ASSERT_THAT(changes, SizeIs(1));
+    EXPECT_EQ(changes[0].subject, u"mark at the bench: %1"_s.arg(doses.size()));
+    EXPECT_THAT(changes[0].after, IsEmpty());
+}
+
+TEST_F(AuditTrail, NamesComponentsAndMeasurandsAsTheMethodDoes)
+{
+    const RunId run = m_book->addRun(unreadRun(), risingMethod(), person);
+    m_book->pipetting().markDone(run, {{{1, u"buffer"_s, false}}}, person);
+    const auto marked = newest(u"dosesDone"_s);
+    ASSERT_THAT(marked, SizeIs(1));
+    EXPECT_NE(std::ranges::find(marked[0].after, AuditValue{u"component"_s, u"Buffer"_s}), marked[0].after.end());
+    EXPECT_EQ(of({.actions = {u"dosesDone"_s}}).front().entry.details, u"Buffer: tube 2"_s);
+    fillCharts(*m_book, run);
+    const auto saved = newest(u"chartSettingsSaved"_s);
+    ASSERT_THAT(saved, SizeIs(1));
+    EXPECT_NE(std::ranges::find(saved[0].after, AuditValue{u"measurand"_s, u"Analyte"_s}), saved[0].after.end());
+}
+
+TEST_F(AuditTrail, TellsAStandardAsItsBookDoes)
+{
+    planning::Substance acid;
+    acid.name = u"L-malic acid"_s;
+    acid.purity = 0.975;
+    acid.purityHalfWidth = 0.01;
+    acid.molarMass_g_per_mol = 134.09;
+    const SubstanceId substance = m_book->standards().addSubstance(acid, person);
+    planning::Preparation made;
+    made.name = u"STD-17"_s;
+    made.analyteMolarMass_g_per_mol = 134.09;
+    made.masses_mg = {20.1};
+    made.flask_mL = 100;
+    made.flask_u_mL = 0.14433756729740646;
+    made.madeAt = QDateTime(QDate(2026, 3, 2), QTime(8, 30), Qt::OffsetFromUTC, 3600);
+    made.lossPerHour = 0.02;
+    made.useBy = made.madeAt.addDays(1);
+    m_book->standards().prepare(substance, made, person);
+    const auto afterOf = [this](const QString &action, const QString &subject) {
+        for (const AuditChange &change : newest(action)) {
+            if (change.subject.startsWith(subject))
+                return change.after;
+        }
+        return Values();
+    };
+    const auto has = [](const Values &values, const AuditValue &wanted) {
+        return std::ranges::find(values, wanted) != values.end();
+    };
+    const Values particulars = afterOf(u"substanceAdded"_s, u"particulars of a substance"_s);
+    EXPECT_TRUE(has(particulars, {u"purity (%)"_s, u"97.5"_s, true}));
+    EXPECT_TRUE(has(particulars, {u"purity, plus or minus (%)"_s, u"1.0"_s, true}));
+    const Values standard = afterOf(u"standardPrepared"_s, u"standard as prepared"_s);
+    EXPECT_TRUE(has(standard, {u"loss per hour (%)"_s, u"2"_s, true}));
+    EXPECT_TRUE(has(standard, {u"uncertainty of the flask (mL)"_s, u"0.1443"_s, true}));
+    EXPECT_TRUE(has(standard, {u"use by, by its own rule"_s, assay::shownMoment(made.useBy->toLocalTime())}));
+    const std::optional<QDateTime> last = planning::goodUntil(made);
+    ASSERT_TRUE(last && *last < *made.useBy);
+    EXPECT_TRUE(has(standard, {u"good until"_s, assay::shownMoment(last->toLocalTime())}));
+    EXPECT_EQ(of({.actions = {u"standardPrepared"_s}}).front().entry.details, u"STD-17, made from L-malic acid"_s);
+}
+
+TEST(RecordNumbers, AreAsKeyedOrRoundedWhereTheyWereWorkedOut)
+{
+    EXPECT_EQ(recordNumber(0), u"0"_s);
+    EXPECT_EQ(recordNumber(126.0433), u"126.0433"_s);
+    EXPECT_EQ(recordNumber(-0.0012345), u"-0.0012345"_s);
+    EXPECT_EQ(recordNumber(0.1 + 0.2), u"0.3"_s);
+    EXPECT_EQ(recordNumber(0.46188021535170065), u"0.4619"_s);
+    EXPECT_EQ(recordNumber(12345.678901234), u"12346"_s);
+    EXPECT_EQ(recordPercent(0.07), u"7"_s);
+    EXPECT_EQ(recordPercent(0.975, 0.01), u"97.5"_s);
+    EXPECT_EQ(recordPercent(0.01, 0.975), u"1.0"_s);
+    EXPECT_TRUE(isKeyedInPercent(u"water"_s));
+    EXPECT_FALSE(isKeyedInPercent(u"percent"_s));
+}
+
+TEST_F(AuditTrail, OfANewNotebookBeginsWithOneLine)
+{
+    const auto all = of({});
+    ASSERT_THAT(all, SizeIs(1));
+    EXPECT_EQ(all[0].entry.action, u"notebookCreated"_s);
+    const auto changes = newest(u"notebookCreated"_s);
+    ASSERT_THAT(changes, SizeIs(1));
+    EXPECT_TRUE(changes[0].subject.startsWith(u"with entries 2 to %1,"_s.arg(entriesOfANewOne())))
+        << changes[0].subject.toStdString();
+    EXPECT_THAT(of({.actions = {u"schemaStep"_s}}), SizeIs(entriesOfANewOne() - 1)); // they can be looked at
+}
+
+TEST_F(AuditTrail, OfAnOlderNotebookShowsEveryStepOfItsUpdate)
+{
+    const QString old = file(u"old.plateau"_s);
+    write(old, qUncompress(bytesOf(QStringLiteral(PLATEAU_NOTEBOOK_DATA "/schema1.plateau.z"))));
+    const auto book = Notebook::open(old, Access::ReadWrite, surroundings());
+    const auto all = book->keeping().audit({.most = 1000});
+    EXPECT_EQ(int(all.size()), book->auditHead().entries);
+    EXPECT_EQ(std::ranges::count(all, u"schemaStep"_s, [](const AuditItem &item) { return item.entry.action; }),
+              entriesOfANewOne() - 1);
+    EXPECT_THAT(book->keeping().changes(1), IsEmpty());
 }
 
 TEST_F(AuditTrail, IsFilteredByRunPersonActDayAndText)
 {
     fill(*m_book);
     const auto all = of({.most = 1000});
-    EXPECT_EQ(int(all.size()), m_book->auditHead().entries);
+    EXPECT_EQ(int(all.size()), m_book->auditHead().entries - (entriesOfANewOne() - 1)); // it was made in one line
     EXPECT_GT(all.front().entry.number, all.back().entry.number);
 
     const RunId run = m_book->runs().back().id;
