@@ -112,4 +112,24 @@ std::optional<QDate> readDay(const QString &text, MonthAlone month)
     return dayOf(found.captured(3), found.captured(dayIsFirst ? 2 : 1), found.captured(dayIsFirst ? 1 : 2));
 }
 
+std::optional<QDate> readPastDay(const QString &text, const QDate &today)
+{
+    if (const std::optional<QDate> day = readDay(text, MonthAlone::NoDay))
+        return day;
+    static const QRegularExpression twoParts(u"^(\\d{1,2})[-./](\\d{1,2})[-./]?$"_s);
+    const auto found = twoParts.match(text.trimmed());
+    const QString order = dayForm().order;
+    if (!found.hasMatch() || order.startsWith(u'y'))
+        return std::nullopt;
+    const bool dayIsFirst = order.indexOf(u'd') < order.indexOf(u'M');
+    const int day = found.captured(dayIsFirst ? 1 : 2).toInt();
+    const int month = found.captured(dayIsFirst ? 2 : 1).toInt();
+    constexpr int mostYears = 8; // between two days of 29 February
+    for (int year = today.year(); year >= today.year() - mostYears; --year) {
+        if (const QDate such(year, month, day); such.isValid() && such <= today)
+            return such;
+    }
+    return std::nullopt;
+}
+
 } // namespace plateau::assay

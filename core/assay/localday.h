@@ -27,5 +27,8 @@ enum class MonthAlone { LastDay, FirstDay, NoDay };
 /// days, the last as on a label. Nothing
 /// for any other text; what the locale's order does not settle is none ("27.11.2026" where the locale is C).
 std::optional<QDate> readDay(const QString &text, MonthAlone month = MonthAlone::LastDay);
+/// Of something that has happened: as readDay reads it, never a month alone; a day without its year ("25.11.",
+/// "25/11", in the locale's order) is the latest such day that is not after today.
+std::optional<QDate> readPastDay(const QString &text, const QDate &today);
 
 } // namespace plateau::assay

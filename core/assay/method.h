@@ -219,6 +219,8 @@ bool isTemplate(const Method &method);
 /// What of its source names something published, for a customer: without the remarks of the shipped methods on
 /// what is from memory, common practice or our own. Empty where nothing is left.
 QString publishedSource(const Method &method);
+/// Whether its source says, in a language that the window has, that something is from memory.
+bool isPartlyFromMemory(const Method &method);
 /// Molar absorptivity at the wavelength; nothing if the method's table has none. A method without a table
 /// whose chromophore is NADH or NADPH is worth 6300 L/(mol cm) at 340 nm.
 std::optional<double> absorptivity(const Method &method, int wavelength_nm);

@@ -22,6 +22,8 @@ const QStringList unpublished{
     u"plantilla:"_s,         u"práctica habitual, sin"_s,   u"de memoria"_s,         u"decisión propia:"_s, u"cálculo propio"_s,
 };
 
+const QStringList remembered{u"from memory"_s, u"aus dem gedächtnis"_s, u"de mémoire"_s, u"de memoria"_s};
+
 bool isUnpublished(const QString &clause)
 {
     // Whatever space French puts before its colon.
@@ -59,6 +61,12 @@ QString publishedSource(const Method &method)
             kept << published;
     }
     return kept.join(u' ');
+}
+
+bool isPartlyFromMemory(const Method &method)
+{
+    return std::ranges::any_of(
+        remembered, [&](const QString &mark) { return method.source.contains(mark, Qt::CaseInsensitive); });
 }
 
 } // namespace plateau::assay

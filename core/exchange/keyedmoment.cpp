@@ -47,7 +47,7 @@ std::variant<QDateTime, MomentFault> parseKeyedMoment(const QString &text, const
     const bool dated = !match.captured(1).isEmpty();
     const QDate today = now.toLocalTime().date();
     const std::optional<QDate> date =
-        dated ? assay::readDay(match.captured(1), assay::MonthAlone::NoDay) : today;
+        dated ? assay::readPastDay(match.captured(1), today) : today;
     if (!date && !isIsoDay(match.captured(1)))
         return MomentFault::NotATime; // most likely in another order
     if (!date || !time.isValid())
@@ -60,6 +60,21 @@ std::variant<QDateTime, MomentFault> parseKeyedMoment(const QString &text, const
     if (moment > now)
         return MomentFault::InTheFuture;
     return moment;
+}
+
+std::variant<QDateTime, MomentFault> parseKeyedDayOrMoment(const QString &text, const QDateTime &now)
+{
+    const auto moment = parseKeyedMoment(text, now);
+    if (std::holds_alternative<QDateTime>(moment))
+        return moment;
+    const std::optional<QDate> day = assay::readPastDay(text, now.toLocalTime().date());
+    return day ? parseKeyedMoment(assay::shownDay(*day) + u" 0:00"_s, now) : moment;
+}
+
+QString dayOrMomentText(const QDateTime &moment)
+{
+    const QDateTime local = moment.toLocalTime();
+    return local.isValid() && local.time() == QTime(0, 0) ? assay::shownDay(local.date()) : assay::shownMoment(local);
 }
 
 QString faultSentence(MomentFault fault)

@@ -40,6 +40,40 @@ QString restingText(const Lot &lot)
     return lot.opened ? LotOutlookWords::tr("in use") : LotOutlookWords::tr("not opened");
 }
 
+QString lowText(const LotOutlook &outlook)
+{
+    if (!outlook.tubesLeft)
+        return {};
+    return *outlook.tubesLeft == 0 ? LotOutlookWords::tr("too little for a tube")
+                                   : LotOutlookWords::tr("low, enough for %n tubes", nullptr, *outlook.tubesLeft);
+}
+
+QString dayless(const Lot &lot, LotFitness fitness)
+{
+    switch (fitness) {
+    case LotFitness::Good:
+        break;
+    case LotFitness::Empty:
+        return LotOutlookWords::tr("used up");
+    case LotFitness::Expired:
+    case LotFitness::ExpiresBeforeEnd:
+        return LotOutlookWords::tr("expired");
+    case LotFitness::OpenTooLong:
+        return LotOutlookWords::tr("open too long");
+    case LotFitness::NotDissolved:
+        return LotOutlookWords::tr("dry, not dissolved yet");
+    case LotFitness::DissolvedTooLong:
+        return LotOutlookWords::tr("dissolved too long ago");
+    case LotFitness::StoredTooLong:
+        return LotOutlookWords::tr("stored too long");
+    case LotFitness::SourceTooOld:
+        return LotOutlookWords::tr("what it was filled from is too old");
+    }
+    if (lot.dissolved)
+        return LotOutlookWords::tr("dissolved");
+    return lot.opened ? LotOutlookWords::tr("opened") : LotOutlookWords::tr("not opened");
+}
+
 QString endText(const Lot &lot, LotLimit limit)
 {
     const std::optional<UseBy> useBy = useByOf(lot);
@@ -141,11 +175,23 @@ QString outlookText(const Lot &lot, const LotOutlook &outlook)
         parts << (*outlook.daysLeft == 0
                       ? LotOutlookWords::tr("good until tonight")
                       : LotOutlookWords::tr("good until %1").arg(lotDayText(outlook.useBy->day)));
-    if (outlook.tubesLeft)
-        parts << (*outlook.tubesLeft == 0
-                      ? LotOutlookWords::tr("too little for a tube")
-                      : LotOutlookWords::tr("low, enough for %n tubes", nullptr, *outlook.tubesLeft));
+    if (const QString low = lowText(outlook); !low.isEmpty())
+        parts << low;
     return parts.isEmpty() ? restingText(lot) : parts.join(LotOutlookWords::tr("; "));
+}
+
+QString stateText(const Lot &lot, const LotOutlook &outlook)
+{
+    if (outlook.isOverdrawn)
+        return LotOutlookWords::tr("more taken than it held");
+    QStringList parts{dayless(lot, outlook.fitness)};
+    if (outlook.daysLeft && *outlook.daysLeft >= 0)
+        parts << (*outlook.daysLeft == 0
+                      ? LotOutlookWords::tr("good until tonight")
+                      : LotOutlookWords::tr("good for %n more days", nullptr, static_cast<int>(*outlook.daysLeft)));
+    if (const QString low = lowText(outlook); !low.isEmpty())
+        parts << low;
+    return parts.join(LotOutlookWords::tr("; "));
 }
 
 QString usedLotText(const Lot &lot, const QDateTime &usedAt, const QDate &today)

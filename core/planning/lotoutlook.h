@@ -44,7 +44,9 @@ QString lotDayText(const QDate &day);
 QString useByText(const UseBy &useBy);
 /// "used up", "expired on 2026-03-01", "good until 2026-03-04", "low, enough for tubes: 3", "in use", …
 QString outlookText(const Lot &lot, const LotOutlook &outlook);
-/// What is wrong with it, the same words; empty where nothing is.
+/// The same without any day, for where that stands beside it: "expired", "opened; good for 5 more days", "opened", …
+QString stateText(const Lot &lot, const LotOutlook &outlook);
+/// What is wrong with it, as outlookText says it; empty where nothing is.
 QString faultText(const Lot &lot, LotFitness fitness);
 
 /// What speaks against a lot that a run took from on that day, or that it ends soon: a sentence for its

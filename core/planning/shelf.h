@@ -21,6 +21,7 @@ struct ShelfSample {
     /// What it is, as the laboratory groups it; samples of one product are expected to be alike.
     QString product;
     run::Form form = run::Form::Liquid;
+    /// The midnight of a day of which nobody said the time.
     std::optional<QDateTime> receivedAt;
     QString receivedFrom;
     /// Expected in the sample as received, by measurand: g/L, of a solid g/100 g.

@@ -46,6 +46,15 @@ void checkTimes(const Preparation &preparation, const QDateTime &now, assay::Pro
             StandardStockWording::tr("is not after the time it was made; leave it out, or correct it")));
 }
 
+/// With what its life is reckoned from.
+run::Standard losing(const Preparation &preparation)
+{
+    run::Standard standard;
+    standard.preparedAt = preparation.madeAt;
+    standard.lossPerHour = preparation.lossPerHour;
+    return standard;
+}
+
 } // namespace
 
 assay::Problems problemsOf(const Substance &substance)
@@ -128,13 +137,21 @@ double strengthAt_g_per_L(double made_g_per_L, const Preparation &preparation, c
 
 std::optional<QDateTime> goodUntil(const Preparation &preparation, const evaluation::Rules &rules)
 {
-    run::Standard standard;
-    standard.preparedAt = preparation.madeAt;
-    standard.lossPerHour = preparation.lossPerHour;
-    const std::optional<QDateTime> byLoss = useStandardBy(standard, rules);
+    const std::optional<QDateTime> byLoss = useStandardBy(losing(preparation), rules);
     if (!byLoss || !preparation.useBy)
         return byLoss ? byLoss : preparation.useBy;
     return std::min(*byLoss, *preparation.useBy);
+}
+
+std::optional<StandardLimit> limitOf(const Preparation &preparation, const evaluation::Rules &rules)
+{
+    const std::optional<QDateTime> last = goodUntil(preparation, rules);
+    if (!last)
+        return std::nullopt;
+    if (last == preparation.useBy)
+        return StandardLimit::OwnRule;
+    return standardLife_h(losing(preparation), rules) < rules.maxStandardAge_h ? StandardLimit::Loss
+                                                                               : StandardLimit::Age;
 }
 
 bool isAlive(const HeldPreparation &held, const QDateTime &now)

@@ -78,6 +78,12 @@ double strengthAt_g_per_L(double made_g_per_L, const Preparation &preparation, c
 /// (standardlife.h). Nothing where neither says.
 std::optional<QDateTime> goodUntil(const Preparation &preparation, const evaluation::Rules &rules = {});
 
+/// What makes that moment the last one: the laboratory's own rule, the loss of strength, or the greatest age that the
+/// checks allow of what loses any.
+enum class StandardLimit { OwnRule, Loss, Age };
+/// Of equal ones the rule counts. Nothing where there is no last moment.
+std::optional<StandardLimit> limitOf(const Preparation &preparation, const evaluation::Rules &rules = {});
+
 /// A preparation in the book.
 struct HeldPreparation {
     qint64 id = 0;

@@ -132,6 +132,9 @@ TEST_F(LimitsBook, WhatIsMissingIsNamedAndNothingIsSaved)
     save();
     expectSaid(u"first put right what the list names"_s);
     ASSERT_EQ(focusName(), u"limitProblems"_s);
+    EXPECT_TRUE(problems().contains(u"Product: is empty; say what it is a limit of"_s)) << problems().toStdString();
+    EXPECT_TRUE(problems().contains(u"Measurand: is empty; say what is measured"_s)) << problems().toStdString();
+    EXPECT_FALSE(problems().contains(u"cannot be used"_s)) << problems().toStdString();
     EXPECT_TRUE(labelText(u"limitSummary"_s).startsWith(u"Still to be put right"_s));
     press(Qt::Key_Return);
     EXPECT_NE(focusName(), u"limitProblems"_s) << "Enter goes to the first";

@@ -62,6 +62,28 @@ TEST(LotWords, StateSaysWhatCountsMost)
     EXPECT_EQ(standing(lot), (ui::LotStanding{State::Bad, u"more taken than it held"_s}));
 }
 
+TEST(LotWords, InTheListTheStateSaysNoDay)
+{
+    const auto words = [](const planning::Lot &lot, const ui::LotUse &use = {}) {
+        return ui::listedStandingOf(lot, now, use).words;
+    };
+    planning::Lot lot = lotOf(100);
+    EXPECT_EQ(words(lot), u"not opened"_s);
+    lot.opened = QDate(2026, 2, 20);
+    lot.keepsOpened_days = 15;
+    EXPECT_EQ(words(lot), u"opened; good for 5 more days"_s);
+    EXPECT_EQ(ui::listedStandingOf(lot, now, {}).shape, State::Attention);
+    EXPECT_EQ(words(lot, {10.0, 24}), u"opened; good for 5 more days; low, enough for 10 tubes"_s);
+    lot.keepsOpened_days = 10;
+    EXPECT_EQ(words(lot), u"opened; good until tonight"_s);
+    lot.keepsOpened_days = 9;
+    EXPECT_EQ(words(lot), u"open too long"_s);
+    lot.expires = QDate(2026, 3, 1);
+    EXPECT_EQ(words(lot), u"expired"_s);
+    lot.remaining_mL = 0;
+    EXPECT_EQ(words(lot), u"used up"_s);
+}
+
 TEST(LotWords, WhatIsOverdrawnHasAMinusSign)
 {
     EXPECT_EQ(ui::lotVolume(-0.1), u"\u22120.1\u00a0mL"_s);
@@ -144,6 +166,7 @@ TEST(LotsList, ByReagentTheOneToUseFirstOnTopAndUsedUpLast)
     EXPECT_EQ(lots, (QStringList{u"opened"_s, u"late"_s, u"w"_s, u"gone"_s}));
     EXPECT_EQ(shown(model, 0, ui::LotsModel::Left), u"12.346\u00a0mL"_s);
     EXPECT_EQ(shown(model, 0, ui::LotsModel::UseBy), u"2026-04-01 (opened)"_s);
+    EXPECT_EQ(shown(model, 0, ui::LotsModel::Standing), u"opened"_s) << "the day has its own column";
     EXPECT_EQ(shown(model, 1, ui::LotsModel::UseBy), u"2027-01-01"_s) << "the label says so";
     EXPECT_EQ(shown(model, 3, ui::LotsModel::Standing), u"used up"_s);
     EXPECT_EQ(model.rowOf(4), 0);

@@ -92,6 +92,30 @@ TEST_F(ShelfText, ASolidMatrixIsASolidAndADayAloneBeginsAtMidnight)
     EXPECT_EQ(reading.samples[1].form, run::Form::Liquid) << "what is said counts";
 }
 
+TEST_F(ShelfText, ADayOfASampleReadsBackAsADay)
+{
+    const ui::ShelfReading reading = read({row(u"F-1"_s, {}, u"2026-02-28"_s), row(u"F-2"_s, {}, u"2026-02-28 8:10"_s)});
+    ASSERT_TRUE(reading.problems.empty());
+    EXPECT_EQ(ui::shelfCells(reading.samples[0], names)[ui::shelf::Received], u"2026-02-28"_s);
+    EXPECT_EQ(ui::shelfCells(reading.samples[1], names)[ui::shelf::Received], u"2026-02-28 08:10"_s);
+}
+
+TEST_F(ShelfText, AMethodThatMeasuresOneThingStandsForIt)
+{
+    assay::Method sulphite = measuring(u"total"_s, u"sulphite"_s, u"Total sulphite as SO2"_s);
+    sulphite.name = u"Total sulphite (template)"_s;
+    assay::Method two = measuring(u"two"_s, u"one"_s, u"First acid"_s);
+    two.name = u"Two acids"_s;
+    two.measurands.push_back(two.measurands.back());
+    two.measurands.back().id = u"other"_s;
+    const ui::MeasurandNames known({sulphite, two});
+    for (const QString &text : {u"total sulphite"_s, u"TOTAL SULPHITE (template)"_s, u"Total sulphite as SO2"_s})
+        EXPECT_EQ(known.idsOf(text), (std::vector<QString>{u"sulphite"_s})) << text.toStdString();
+    EXPECT_TRUE(known.idsOf(u"Two acids"_s).empty()) << "which of the two?";
+    EXPECT_TRUE(known.idsOf({}).empty());
+    EXPECT_EQ(known.namesNearest(u"free sulphite"_s).front(), u"Total sulphite as SO2"_s);
+}
+
 TEST_F(ShelfText, EachFaultNamesItsRowAndColumnAndWhatWouldBeRight)
 {
     using namespace ui::shelf;
@@ -156,7 +180,7 @@ TEST_F(ShelfText, OneColumnIsTheSamplesAndSeveralAreByTheirOrder)
     const ui::PastedSamples column = ui::readPasted(u"P-1\nP-2\n\nP-3\n"_s, names);
     ASSERT_EQ(column.rows.size(), 3U);
     EXPECT_EQ(column.rows[2][ui::shelf::Id], u"P-3"_s);
-    EXPECT_EQ(column.understood, u"Lines pasted: 3. By their order, column 1 is sample."_s);
+    EXPECT_EQ(column.understood, u"Lines pasted: 3. Columns by their order: 1 = Sample."_s);
 
     const ui::PastedSamples several =
         ui::readPasted(u"P-1\tPerry\tturbid\tliquid\t8:10\tTank 3\tL-malic acid 2\tspare"_s, names);
@@ -179,7 +203,7 @@ TEST_F(ShelfText, HeadsNameTheColumnsAndMeasurandsAreExpected)
     EXPECT_EQ(pasted.rows[0][ui::shelf::Expected], u"D-Glucose 1,5"_s);
     EXPECT_EQ(pasted.rows[1][ui::shelf::Expected], u"D-Glucose 2; L-malic acid 3.5"_s);
     EXPECT_EQ(pasted.leftOut, u"Not understood and left out: column 3 \"Tank\"."_s);
-    EXPECT_TRUE(pasted.understood.contains(u"4 is D-Glucose expected"_s)) << pasted.understood.toStdString();
+    EXPECT_TRUE(pasted.understood.contains(u"4 = D-Glucose expected"_s)) << pasted.understood.toStdString();
     EXPECT_TRUE(read(pasted.rows).problems.empty());
 }
 

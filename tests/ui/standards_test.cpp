@@ -56,6 +56,30 @@ TEST(StandardWords, AStandardCountsDownToTheEndOfItsLife)
     EXPECT_EQ(ui::strengthNowText(standard, made.addSecs(3600)), u"0.1960\u00a0g/L"_s);
 }
 
+TEST(StandardWords, TheEndOfItsLifeSaysWhy)
+{
+    planning::Preparation lossy = held(1, 0.02).preparation;
+    EXPECT_EQ(ui::whyGoodUntil(lossy), u"Then its loss leaves 85\u00a0% of its strength, the least that may be used."_s);
+    EXPECT_EQ(ui::ownRuleText(lossy), QString());
+    lossy.useBy = made.addSecs(24 * 3600);
+    EXPECT_TRUE(ui::whyGoodUntil(lossy).startsWith(u"Then its loss leaves"_s)) << "it ends before the rule";
+    EXPECT_TRUE(ui::ownRuleText(lossy).startsWith(u"24\u00a0h, until "_s)) << "and the rule is shown";
+    lossy.useBy = made.addSecs(90 * 60);
+    EXPECT_EQ(ui::whyGoodUntil(lossy), u"That is your own rule, 1.5\u00a0h after it was made."_s);
+    EXPECT_TRUE(ui::whyGoodUntil(held(1, 0.0001).preparation).contains(u"the oldest that may be used"_s));
+    EXPECT_EQ(ui::whyGoodUntil(held(1, 0).preparation), QString());
+}
+
+TEST(StandardWords, WhatIsSaidOfATextNamesItOnce)
+{
+    planning::Preparation nameless = held(1, 0).preparation;
+    nameless.name.clear();
+    const assay::Problems problems = planning::problemsOf(nameless, made);
+    ASSERT_EQ(problems.size(), 1U);
+    EXPECT_TRUE(ui::standardSentence(problems.front()).startsWith(u"The name cannot be used"_s))
+        << ui::standardSentence(problems.front()).toStdString();
+}
+
 TEST(StandardWords, TheLabelSaysStrengthAndUseBy)
 {
     const ui::Label label = ui::labelOf(held(7, 0.02));
@@ -136,6 +160,8 @@ TEST_F(StandardsWindow, AStandardIsPreparedFromASubstanceByKeys)
     EXPECT_EQ(all[0].preparation.madeAt, made);
     EXPECT_NEAR(planning::strengthOf(all[0].of, all[0].preparation).concentration_g_per_L, 0.2 * 0.999975,
                 1e-6);
+    EXPECT_TRUE(labelText(u"preparationNow"_s).endsWith(u"the least that may be used."_s))
+        << labelText(u"preparationNow"_s).toStdString();
     EXPECT_TRUE(labelText(u"preparationNow"_s).startsWith(u"Now 0.196"_s))
         << "an hour old: " << labelText(u"preparationNow"_s).toStdString();
     press(Qt::Key_Escape);

@@ -39,16 +39,27 @@ public:
 
     QDateTime moment(const QString &text, const QDateTime &now, const QString &pointer) const
     {
-        const auto parsed = exchange::parseKeyedMoment(text, now);
-        if (const QDateTime *value = std::get_if<QDateTime>(&parsed))
-            return *value;
-        complain(pointer, exchange::faultSentence(std::get<exchange::MomentFault>(parsed)));
-        return now;
+        return read(exchange::parseKeyedMoment(text, now), now, pointer);
+    }
+
+    QDateTime dayOrMoment(const QString &text, const QDateTime &now, const QString &pointer) const
+    {
+        return read(exchange::parseKeyedDayOrMoment(text, now), now, pointer);
     }
 
     void remark(const QString &pointer, const QString &sentence) const
     {
         m_problems.push_back(assay::warning(pointer, sentence));
+    }
+
+private:
+    QDateTime read(const std::variant<QDateTime, exchange::MomentFault> &parsed, const QDateTime &now,
+                   const QString &pointer) const
+    {
+        if (const QDateTime *value = std::get_if<QDateTime>(&parsed))
+            return *value;
+        complain(pointer, exchange::faultSentence(std::get<exchange::MomentFault>(parsed)));
+        return now;
     }
 };
 
@@ -134,7 +145,7 @@ planning::PlannedSample plannedOf(const SampleDraft &draft, const run::Sample &s
     planned.repeats = draft.repeats;
     if (!draft.received.trimmed().isEmpty())
         planned.sample.receivedAt =
-            reader.moment(draft.received, whole.startedAt, pointerTo(pointer, u"received"_s));
+            reader.dayOrMoment(draft.received, whole.startedAt, pointerTo(pointer, u"received"_s));
     const std::size_t known = std::min(draft.expected.size(), method.measurands.size());
     for (std::size_t measurand = 0; measurand < known; ++measurand) {
         const auto expected =

@@ -77,6 +77,10 @@ LimitOutcome limitOf(const LimitDraft &draft, const std::vector<Specification> &
     Specification &limit = outcome.limit;
     limit.product = draft.product.simplified();
     limit.measurand = draft.measurand.simplified();
+    if (limit.product.isEmpty())
+        reader.complain(u"/product"_s, LimitsDraftWords::tr("is empty; say what it is a limit of"));
+    if (limit.measurand.isEmpty())
+        reader.complain(u"/measurand"_s, LimitsDraftWords::tr("is empty; say what is measured"));
     limit.kind = draft.kind;
     if (draft.kind == LimitKind::Minimum || draft.kind == LimitKind::Range)
         limit.lower = reader.number(draft.lower, u"/lower"_s);

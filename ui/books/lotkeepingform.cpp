@@ -7,6 +7,7 @@
 #include "ui/books/lotwords.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
+#include "ui/shared/proposals.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -117,7 +118,7 @@ QComboBox *LotKeepingForm::addBox(const Theme &theme, const QString &caption, co
     box->completer()->setCompletionMode(QCompleter::PopupCompletion);
     box->lineEdit()->setMaxLength(static_cast<int>(assay::maxLabelLength));
     addFormRow(m_form, caption, box, objectName);
-    connect(box->lineEdit(), &QLineEdit::returnPressed, this, &LotKeepingForm::returnPressed);
+    connectEnter(box, this, [this] { Q_EMIT returnPressed(); }, [] {});
     return box;
 }
 

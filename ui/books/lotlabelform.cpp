@@ -5,7 +5,8 @@
 #include "core/assay/label.h"
 #include "core/assay/localday.h"
 #include "ui/books/lotwords.h"
-#include "ui/shared/dayexample.h"
+#include "ui/books/dayfield.h"
+#include "ui/shared/proposals.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -32,16 +33,19 @@ LotLabelForm::LotLabelForm(const Theme &theme, QFormLayout *form, const QString 
     m_reagent->lineEdit()->setMaxLength(static_cast<int>(assay::maxLabelLength));
     addFormRow(form, tr("&Reagent"), m_reagent, objectName + u"Reagent"_s);
     m_lot = addLine(theme, tr("&Lot"), objectName + u"Lot"_s);
-    m_expires = addLine(theme, tr("Last good &day"), objectName + u"Expires"_s);
-    m_expires->setPlaceholderText(dayExample());
+    m_expires = new DayField(theme, form->parentWidget());
+    addFormRow(form, tr("Last good &day"), m_expires, objectName + u"Expires"_s);
+    connect(m_expires->entry(), &QLineEdit::returnPressed, this, &LotLabelForm::returnPressed);
+    connect(m_expires->entry(), &QLineEdit::textChanged, this, &LotLabelForm::edited);
     m_keeps_days = addLine(theme, tr("&Keeps once opened (days)"), objectName + u"Keeps"_s);
     m_dissolved_days = addLine(theme, tr("Keeps once d&issolved (days)"), objectName + u"KeepsDissolved"_s);
     m_dissolved_days->setToolTip(tr("For what comes dry; 0: on that day only. Empty where none is stated."));
     askForDissolved(false);
-    m_expires->setToolTip(tr("As %1, or a month as %2. Empty where none is stated.")
+    m_expires->entry()->setToolTip(tr("As %1, or a month as %2. Empty where none is stated.")
                               .arg(assay::shownDay({2026, 12, 31}), assay::shownMonth({2026, 12, 31})));
     m_keeps_days->setToolTip(tr("Empty where none is stated."));
-    connect(m_reagent->lineEdit(), &QLineEdit::returnPressed, this, &LotLabelForm::returnPressed);
+    connectEnter(m_reagent, this, [this] { Q_EMIT returnPressed(); }, [this] { focusLot(); });
+    connect(m_reagent, &QComboBox::editTextChanged, this, &LotLabelForm::edited);
 }
 
 QLineEdit *LotLabelForm::addLine(const Theme &theme, const QString &caption, const QString &objectName)
@@ -50,6 +54,7 @@ QLineEdit *LotLabelForm::addLine(const Theme &theme, const QString &caption, con
     line->setMinimumHeight(theme.target());
     addFormRow(m_form, caption, line, objectName);
     connect(line, &QLineEdit::returnPressed, this, &LotLabelForm::returnPressed);
+    connect(line, &QLineEdit::textChanged, this, &LotLabelForm::edited);
     return line;
 }
 
@@ -68,7 +73,7 @@ void LotLabelForm::setLabel(const notebook::LotLabel &label)
     m_reagent->setEditText(label.reagent);
     m_reagent->lineEdit()->setCursorPosition(0);
     m_lot->setText(label.lot);
-    m_expires->setText(dayText(label.expires));
+    m_expires->entry()->setText(dayText(label.expires));
     m_keeps_days->setText(label.keepsOpened_days ? QString::number(*label.keepsOpened_days) : QString());
     m_dissolved_days->setText(label.keepsDissolved_days ? QString::number(*label.keepsDissolved_days)
                                                         : QString());
@@ -76,12 +81,29 @@ void LotLabelForm::setLabel(const notebook::LotLabel &label)
 
 std::optional<notebook::LotLabel> LotLabelForm::label(QString &fault) const
 {
+    QWidget *where = nullptr;
+    const auto read = readLabel(fault, where);
+    if (where)
+        where->setFocus();
+    return read;
+}
+
+QString LotLabelForm::fault() const
+{
+    QString fault;
+    QWidget *where = nullptr;
+    readLabel(fault, where);
+    return fault;
+}
+
+std::optional<notebook::LotLabel> LotLabelForm::readLabel(QString &fault, QWidget *&where) const
+{
     notebook::LotLabel label;
     label.reagent = m_reagent->currentText().simplified();
     label.lot = m_lot->text().simplified();
-    const auto refuse = [&fault](QWidget *field, const QString &sentence) {
+    const auto refuse = [&](QWidget *field, const QString &sentence) {
         fault = sentence;
-        field->setFocus();
+        where = field;
         return std::nullopt;
     };
     if (label.reagent.isEmpty())
@@ -89,8 +111,8 @@ std::optional<notebook::LotLabel> LotLabelForm::label(QString &fault) const
     if (label.lot.isEmpty())
         return refuse(m_lot, tr("Say which lot it is, as it stands on the label; for water or a buffer of "
                                 "your own the day it was made will do."));
-    if (!m_expires->text().trimmed().isEmpty()) {
-        const auto day = parseDay(m_expires->text());
+    if (const QString typed = m_expires->entry()->text(); !typed.trimmed().isEmpty()) {
+        const auto day = parseDay(typed);
         if (std::holds_alternative<DayFault>(day))
             return refuse(m_expires, tr("Last good day: %1").arg(dayFaultSentence(std::get<DayFault>(day))));
         label.expires = std::get<QDate>(day);

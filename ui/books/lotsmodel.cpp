@@ -89,7 +89,7 @@ void LotsModel::setLots(std::vector<planning::Lot> lots, const QDateTime &now,
     std::ranges::sort(lots, {}, orderOf);
     std::vector<LotRow> fresh;
     for (const planning::Lot &lot : lots)
-        fresh.push_back({lot, standingOf(lot, now, use(lot.reagent))});
+        fresh.push_back({lot, listedStandingOf(lot, now, use(lot.reagent))});
     setRows(std::move(fresh));
 }
 

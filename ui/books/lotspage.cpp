@@ -264,7 +264,7 @@ bool LotsPage::fillLot(qint64 id)
         const LotUse use{m_reagents.largestDose_mL(lot->reagent),
                          laboratory.rackRows * laboratory.rackColumns};
         m_lot->show(
-            {*lot, standingOf(*lot, m_clock.now(), use), m_stores.movements({id}), m_stores.takings({id})},
+            {*lot, listedStandingOf(*lot, m_clock.now(), use), m_stores.movements({id}), m_stores.takings({id})},
             m_clock.now().date());
     });
 }
@@ -293,8 +293,11 @@ void LotsPage::sayReceived(const notebook::LotLabel &label, const QString &amoun
 {
     const bool over = label.expires && *label.expires < m_clock.now().date();
     const QString stored =
-        tr("In the book: %1, lot %2, %3. The label stays here for the next container of it.")
-            .arg(label.reagent, label.lot, amount);
+        label.expires && !over
+            ? tr("In the book: %1, lot %2, %3, good until %4 by its label. The label stays here for the next container of it.")
+                  .arg(label.reagent, label.lot, amount, assay::shownDay(*label.expires))
+            : tr("In the book: %1, lot %2, %3. The label stays here for the next container of it.")
+                  .arg(label.reagent, label.lot, amount);
     m_receive->markReceived(over ? State::Attention : State::Good,
                             over ? tr("%1 Its last good day, %2, is past already.")
                                        .arg(stored, assay::shownDay(*label.expires))

@@ -56,6 +56,8 @@ void LotView::show(const Facts &facts, const QDate &today)
     m_ledger->setMovements(facts.movements);
     m_takings->setTakings(facts.takings);
     m_ledgerTable->fit();
+    m_takingsTable->setColumnHidden(TakingsModel::Through,
+                                    std::ranges::all_of(facts.takings, &QString::isEmpty, &notebook::LotTaking::through));
     m_takingsTable->fit();
     m_takingsTable->setVisible(!facts.takings.empty());
     m_noTakings->setVisible(facts.takings.empty());
@@ -74,16 +76,17 @@ void LotView::show(const Facts &facts, const QDate &today)
 QStringList LotView::factsInWords() const
 {
     const planning::Lot &lot = m_facts.lot;
-    QStringList parts{m_facts.standing.words};
+    QStringList parts{evaluation::capitalised(m_facts.standing.words)};
     if (lot.isDry)
         parts << (lot.dry_mg
                       ? tr("dry: %1").arg(evaluation::withUnit(evaluation::plainText(*lot.dry_mg), u"mg"_s))
                       : tr("dry"));
     else
         parts << tr("left: %1").arg(lotVolume(lot.remaining_mL));
-    if (const auto useBy = planning::useByOf(lot))
+    const std::optional<planning::UseBy> useBy = planning::useByOf(lot);
+    if (useBy)
         parts << tr("use by: %1").arg(planning::useByText(*useBy));
-    if (lot.expires)
+    if (lot.expires && useBy->limit != planning::LotLimit::Label)
         parts << tr("the label says: %1").arg(dayText(lot.expires));
     if (lot.opened)
         parts << tr("opened on %1").arg(dayText(lot.opened));
@@ -259,10 +262,18 @@ void LotView::markStored(const QString &sentence)
     m_what->setFocus();
 }
 
-void LotView::ask(QWidget *field, const QString &sentence)
+void LotView::ask(QLineEdit *field, const QString &sentence)
 {
     m_notice->say(State::Attention, sentence);
     field->setFocus();
+    // What was asked for is being given.
+    connect(
+        field, &QLineEdit::textChanged, m_notice,
+        [this, sentence] {
+            if (m_notice->sentence() == sentence)
+                m_notice->clear();
+        },
+        Qt::SingleShotConnection);
 }
 
 std::optional<double> LotView::volume_mL()

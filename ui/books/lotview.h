@@ -114,7 +114,7 @@ private:
     QString volumeCaption(Event event) const;
     QString reasonCaption(Event event) const;
     void storeLabel();
-    void ask(QWidget *field, const QString &sentence);
+    void ask(QLineEdit *field, const QString &sentence);
 
     const Theme &m_theme;
     Facts m_facts;

@@ -37,6 +37,12 @@ LotStanding standingOf(const planning::Lot &lot, const QDateTime &now, const Lot
     return {shapeOf(outlook), planning::outlookText(lot, outlook)};
 }
 
+LotStanding listedStandingOf(const planning::Lot &lot, const QDateTime &now, const LotUse &use)
+{
+    const planning::LotOutlook outlook = planning::outlookOf(lot, now, now, use);
+    return {shapeOf(outlook), planning::stateText(lot, outlook)};
+}
+
 QString lotVolume(double volume_mL)
 {
     const double rounded = std::round(volume_mL * 1000) / 1000;

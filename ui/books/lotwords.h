@@ -25,6 +25,8 @@ using LotUse = planning::LotDemand;
 
 /// As every page has it, see planning::outlookOf.
 LotStanding standingOf(const planning::Lot &lot, const QDateTime &now, const LotUse &use);
+/// The same without any day, for where that stands beside it.
+LotStanding listedStandingOf(const planning::Lot &lot, const QDateTime &now, const LotUse &use);
 /// "12.5 mL", to the microlitre; what is overdrawn with a minus sign.
 QString lotVolume(double volume_mL);
 /// As assay::shownDay has it; empty for none.

@@ -18,15 +18,20 @@ public:
     MeasurandNames() = default;
     explicit MeasurandNames(const std::vector<assay::Method> &methods);
 
-    /// The ids that an id or a name stands for, without regard to case; none if there is no such measurand.
+    /// The ids that an id or a name stands for, without regard to case; else those of the methods so named that measure
+    /// one thing, where a bracket at the end ("Example (template)") may be left out. None if there is no such measurand.
     std::vector<QString> idsOf(const QString &text) const;
     /// The id itself where no method has it.
     QString nameOf(const QString &id) const;
     /// Each once, in alphabetical order.
     QStringList names() const;
+    /// The same, the ones with most of the wanted text in one piece first.
+    QStringList namesNearest(const QString &wanted) const;
 
 private:
     std::map<QString, QString> m_names;
+    /// Folded, of the methods that measure one thing: its id.
+    std::multimap<QString, QString> m_ofMethods;
 };
 
 /// What the method measures or works out; the id itself where it has none of that.

@@ -95,6 +95,9 @@ void writeDescription(HtmlPage &page, const Method &method)
     }
     page.heading(MethodViewTextWords::tr("Source"));
     page.paragraph(method.source);
+    if (isPartlyFromMemory(method))
+        page.paragraph(MethodViewTextWords::tr("What is from memory was set down by whoever wrote the method, for a shipped "
+                                               "one by the makers of the program, without a published source."));
     if (!method.principle.isEmpty()) {
         page.heading(MethodViewTextWords::tr("Principle"));
         page.paragraph(method.principle);

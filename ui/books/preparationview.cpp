@@ -57,6 +57,7 @@ std::vector<QStringList> factsOf(const planning::HeldPreparation &held)
     add(PreparationView::tr("Loss of strength"),
         made.lossPerHour > 0 ? withUnit(plainText(100 * made.lossPerHour), PreparationView::tr("% per hour"))
                              : PreparationView::tr("none is stated"));
+    add(PreparationView::tr("Keeps by your own rule"), ownRuleText(made));
     if (const auto last = planning::goodUntil(made))
         add(PreparationView::tr("Good until"), momentText(*last));
     add(PreparationView::tr("Substance"), of.name);
@@ -194,8 +195,10 @@ void PreparationView::showLife(std::vector<charts::AgedRecovery> recoveries,
 void PreparationView::tick(const QDateTime &now)
 {
     const PreparationStanding standing = standingOf(m_held, now);
-    m_now->setText(m_held.discarded ? evaluation::capitalised(standing.words) + u'.'
-                                    : withDecimalSigns(tr("Now %1; %2.").arg(strengthNowText(m_held, now), standing.words)));
+    const QString stands = tr("Now %1; %2.").arg(strengthNowText(m_held, now), standing.words);
+    m_now->setText(m_held.discarded
+                       ? evaluation::capitalised(standing.words) + u'.'
+                       : withDecimalSigns(u"%1 %2"_s.arg(stands, whyGoodUntil(m_held.preparation)).trimmed()));
     const int side = fontMetrics().height() * 5 / 4;
     m_shape->setPixmap(m_theme.icon(standing.shape).pixmap(side, side));
     m_shape->setAccessibleName(standing.words);

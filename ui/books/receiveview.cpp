@@ -76,6 +76,10 @@ ReceiveView::ReceiveView(const Theme &theme, QWidget *parent)
     connect(m_mass_mg->entry(), &QLineEdit::returnPressed, this, &ReceiveView::receive);
     connect(m_place, &QLineEdit::returnPressed, this, &ReceiveView::receive);
     connect(m_dry, &QCheckBox::toggled, this, &ReceiveView::showFields);
+    connect(m_dry, &QCheckBox::toggled, this, &ReceiveView::dropAnsweredFault);
+    connect(m_label, &LotLabelForm::edited, this, &ReceiveView::dropAnsweredFault);
+    connect(m_volume_mL->entry(), &NumberEntry::judged, this, &ReceiveView::dropAnsweredFault);
+    connect(m_mass_mg->entry(), &NumberEntry::judged, this, &ReceiveView::dropAnsweredFault);
 }
 
 void ReceiveView::setReagents(const QStringList &names)
@@ -123,25 +127,50 @@ void ReceiveView::markReceived(State state, const QString &sentence)
 
 void ReceiveView::receive()
 {
-    QString fault;
-    const auto label = m_label->label(fault);
-    const bool dry = m_dry->isChecked();
-    if (label && dry && !m_mass_mg->entry()->fault().isEmpty()) {
-        fault = m_mass_mg->entry()->fault();
-        m_mass_mg->entry()->setFocus();
-    } else if (label && !dry && !m_volume_mL->entry()->value()) {
-        fault = tr("Say how much is in it, in mL.");
-        m_volume_mL->entry()->setFocus();
-    }
-    if (!fault.isEmpty()) {
-        m_notice->say(State::Attention, fault);
+    m_saidFault.clear();
+    const auto label = m_label->label(m_saidFault);
+    QWidget *where = nullptr;
+    if (label)
+        m_saidFault = faultOfAmount(where);
+    if (where)
+        where->setFocus();
+    if (!m_saidFault.isEmpty()) {
+        m_notice->say(State::Attention, m_saidFault);
         return;
     }
     m_notice->clear();
-    if (dry)
+    if (m_dry->isChecked())
         Q_EMIT receivedDry(*label, m_mass_mg->entry()->value());
     else
         Q_EMIT received(*label, *m_volume_mL->entry()->value());
+}
+
+QString ReceiveView::faultOfAmount(QWidget *&where) const
+{
+    const NumberEntry *volume = m_volume_mL->entry();
+    const NumberEntry *mass = m_mass_mg->entry();
+    if (m_dry->isChecked()) {
+        where = mass->fault().isEmpty() ? nullptr : m_mass_mg->entry();
+        return mass->fault();
+    }
+    where = volume->value() ? nullptr : m_volume_mL->entry();
+    return volume->value() ? QString() : tr("Say how much is in it, in mL.");
+}
+
+QString ReceiveView::fault() const
+{
+    QWidget *where = nullptr;
+    const QString ofLabel = m_label->fault();
+    return ofLabel.isEmpty() ? faultOfAmount(where) : ofLabel;
+}
+
+void ReceiveView::dropAnsweredFault()
+{
+    if (m_saidFault.isEmpty() || fault() == m_saidFault)
+        return;
+    if (m_notice->sentence() == m_saidFault)
+        m_notice->clear();
+    m_saidFault.clear();
 }
 
 void ReceiveView::showFields()

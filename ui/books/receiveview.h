@@ -49,6 +49,10 @@ protected:
 
 private:
     void receive();
+    /// What stands in the way of storing it, and where; empty where nothing does.
+    QString faultOfAmount(QWidget *&where) const;
+    QString fault() const;
+    void dropAnsweredFault();
     void showFields();
 
     QFormLayout *m_form = nullptr;
@@ -59,6 +63,8 @@ private:
     OfferField *m_place = nullptr;
     std::vector<planning::StoragePlace> m_places;
     Notice *m_notice;
+    /// As it was said at the last try to store; empty for none.
+    QString m_saidFault;
 };
 
 } // namespace plateau::ui

@@ -42,12 +42,12 @@ std::vector<CellChoice> formChoices()
             {formValue(run::Form::Solid), formText(run::Form::Solid)}};
 }
 
-/// A time that was understood stands there in full, so that its day can be seen.
+/// A time that was understood stands there in full, so that its day can be seen; a day alone stays one.
 void writeOutReceived(std::vector<QString> &cells, const QDateTime &now)
 {
-    const auto moment = receivedMoment(cells[shelf::Received], now);
+    const auto moment = exchange::parseKeyedDayOrMoment(cells[shelf::Received], now);
     if (const QDateTime *understood = std::get_if<QDateTime>(&moment))
-        cells[shelf::Received] = momentText(*understood);
+        cells[shelf::Received] = exchange::dayOrMomentText(*understood);
 }
 
 /// Words that mean one of the choices become that choice, so that the table shows it as such.

@@ -91,7 +91,7 @@ private:
         const QString typed = text(shelf::Received);
         if (typed.isEmpty())
             return;
-        const auto parsed = receivedMoment(typed, m_now);
+        const auto parsed = exchange::parseKeyedDayOrMoment(typed, m_now);
         if (const auto *moment = std::get_if<QDateTime>(&parsed))
             sample.receivedAt = *moment;
         else if (std::get<exchange::MomentFault>(parsed) == exchange::MomentFault::InTheFuture)
@@ -137,17 +137,17 @@ private:
                                           ? ShelfDraftWords::tr("Say what %1 is expected of, as in %2.")
                                                 .arg(quoted(entry), example())
                                           : ShelfDraftWords::tr("No method measures %1; there are: %2.")
-                                                .arg(quoted(name), someNames()));
+                                                .arg(quoted(name), namesNearest(name)));
             return;
         }
         for (const QString &id : ids)
             sample.expected[id] = *amount;
     }
 
-    QString someNames() const
+    QString namesNearest(const QString &wanted) const
     {
         constexpr qsizetype most = 8;
-        const QStringList names = m_measurands.names();
+        const QStringList names = m_measurands.namesNearest(wanted);
         const QString some = names.mid(0, most).join(ShelfDraftWords::tr(", "));
         return names.size() > most ? ShelfDraftWords::tr("%1 and %2 more").arg(some).arg(names.size() - most)
                                    : some;
@@ -179,12 +179,6 @@ private:
 };
 
 } // namespace
-
-std::variant<QDateTime, exchange::MomentFault> receivedMoment(const QString &text, const QDateTime &now)
-{
-    const std::optional<QDate> day = assay::readDay(text, assay::MonthAlone::NoDay);
-    return exchange::parseKeyedMoment(day ? assay::shownDay(*day) + u" 0:00"_s : text, now);
-}
 
 ShelfReading readShelf(const std::vector<CellRow> &rows, const MeasurandNames &measurands,
                        const QDateTime &now)

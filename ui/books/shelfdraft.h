@@ -37,7 +37,7 @@ struct ShelfReading {
 };
 
 /// What rows of texts say. A matrix or form that is left out is clear and liquid; a solid matrix is a solid.
-/// A time is one of day, a day with a time, or a day as 2026-03-02; expected is "measurand 3.5; other 10", or
+/// A time is as exchange::parseKeyedDayOrMoment reads it; expected is "measurand 3.5; other 10", or
 /// the number alone where there is one measurand.
 ShelfReading readShelf(const std::vector<CellRow> &rows, const MeasurandNames &measurands,
                        const QDateTime &now);
@@ -46,9 +46,6 @@ std::vector<QString> shelfCells(const planning::ShelfSample &sample, const Measu
 /// "Example acid 3.5 g/L; other 10 g/L"; one name once.
 QString expectedText(const planning::ShelfSample &sample, const MeasurandNames &measurands, bool withUnits);
 QString formText(run::Form form);
-/// A time as it may be typed for a sample; a day alone begins at midnight.
-std::variant<QDateTime, exchange::MomentFault> receivedMoment(const QString &text, const QDateTime &now);
-
 /// The values of the choices.
 QString matrixValue(assay::Matrix matrix);
 QString formValue(run::Form form);

@@ -20,7 +20,7 @@ ShelfRow rowOf(const notebook::WaitingSample &waiting, const MeasurandNames &mea
             whyItWaits(waiting),
             expectedText(sample, measurands, true),
             matrixText(sample.matrix),
-            sample.receivedAt ? momentText(*sample.receivedAt) : QString(),
+            exchange::dayOrMomentText(sample.receivedAt.value_or(QDateTime())),
             sample.receivedFrom};
 }
 

@@ -117,7 +117,7 @@ std::vector<QString> cellsOf(const DelimitedLine &line, const Meanings &meanings
 
 QString meaningText(const Meaning &meaning)
 {
-    return meaning.measurand.isEmpty() ? shelfColumnName(meaning.column).toLower()
+    return meaning.measurand.isEmpty() ? shelfColumnName(meaning.column)
                                        : ShelfPasteWords::tr("%1 expected").arg(meaning.measurand);
 }
 
@@ -126,12 +126,12 @@ QString understoodText(qsizetype lines, const Meanings &meanings, bool byHeads)
     QStringList parts;
     for (std::size_t i = 0; i < meanings.size(); ++i) {
         if (meanings[i])
-            parts << ShelfPasteWords::tr("%1 is %2").arg(i + 1).arg(meaningText(*meanings[i]));
+            parts << u"%1 = %2"_s.arg(QString::number(i + 1), meaningText(*meanings[i]));
     }
     const QString columns = parts.join(ShelfPasteWords::tr(", "));
     const QString samples = ShelfPasteWords::tr("Lines pasted: %1").arg(lines);
-    return byHeads ? ShelfPasteWords::tr("%1. By the heads, column %2.").arg(samples, columns)
-                   : ShelfPasteWords::tr("%1. By their order, column %2.").arg(samples, columns);
+    return byHeads ? ShelfPasteWords::tr("%1. Columns by their heads: %2.").arg(samples, columns)
+                   : ShelfPasteWords::tr("%1. Columns by their order: %2.").arg(samples, columns);
 }
 
 QString leftOutText(const Meanings &meanings, const QStringList &heads)

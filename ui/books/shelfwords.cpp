@@ -103,7 +103,7 @@ std::vector<QString> shelfCells(const planning::ShelfSample &sample, const Measu
     cells[shelf::Matrix] = matrixValue(sample.matrix);
     cells[shelf::Form] = formValue(sample.form);
     if (sample.receivedAt)
-        cells[shelf::Received] = momentText(*sample.receivedAt);
+        cells[shelf::Received] = exchange::dayOrMomentText(*sample.receivedAt);
     cells[shelf::From] = sample.receivedFrom;
     cells[shelf::Expected] = expectedText(sample, measurands, false);
     return cells;

@@ -8,6 +8,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 using namespace Qt::StringLiterals;
@@ -38,6 +39,14 @@ QString leftText(qint64 seconds)
     if (minutes < 72 * 60)
         return StandardWords::tr("%1 h %2 min").arg(minutes / 60).arg(minutes % 60, 2, 10, QLatin1Char('0'));
     return StandardWords::tr("%1 days").arg(minutes / (24 * 60));
+}
+
+/// Of its own rule.
+QString hoursText(const planning::Preparation &made)
+{
+    constexpr double seconds_per_h = 3600;
+    const double hours = static_cast<double>(made.madeAt.secsTo(*made.useBy)) / seconds_per_h;
+    return withUnit(plainText(std::round(100 * hours) / 100), u"h"_s);
 }
 
 } // namespace
@@ -89,6 +98,30 @@ Label labelOf(const planning::HeldPreparation &held)
     return label;
 }
 
+QString whyGoodUntil(const planning::Preparation &made)
+{
+    const auto limit = planning::limitOf(made);
+    if (!limit)
+        return {};
+    const evaluation::Rules rules;
+    switch (*limit) {
+    case planning::StandardLimit::OwnRule:
+        return StandardWords::tr("That is your own rule, %1 after it was made.").arg(hoursText(made));
+    case planning::StandardLimit::Loss:
+        return StandardWords::tr("Then its loss leaves %1 of its strength, the least that may be used.")
+            .arg(withUnit(plainText(100 * rules.minStandardRemaining), u"%"_s));
+    case planning::StandardLimit::Age:
+        break;
+    }
+    return StandardWords::tr("That is %1 after it was made, the oldest that may be used.")
+        .arg(withUnit(plainText(rules.maxStandardAge_h), u"h"_s));
+}
+
+QString ownRuleText(const planning::Preparation &made)
+{
+    return made.useBy ? StandardWords::tr("%1, until %2").arg(hoursText(made), momentText(*made.useBy)) : QString();
+}
+
 QString purityText(const planning::Substance &substance)
 {
     // Of a fraction times 100, without what the last bits make of it.
@@ -101,11 +134,8 @@ QString purityText(const planning::Substance &substance)
 
 QString standardSentence(const assay::Problem &problem)
 {
+    // What is said of a text, such as its name, names it already.
     static const std::map<QString, const char *> names{
-        {u"name"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The name")},
-        {u"supplier"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The supplier")},
-        {u"lot"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The lot")},
-        {u"certificate"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The certificate")},
         {u"purity"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The purity")},
         {u"purityHalfWidth"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The uncertainty of the purity")},
         {u"water"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The water content")},
@@ -118,12 +148,10 @@ QString standardSentence(const assay::Problem &problem)
         {u"masses_mg"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "Weighed")},
         {u"mass_u_mg"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The uncertainty of a weighing")},
         {u"flask_mL"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The flask's volume")},
-        {u"flask"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The flask")},
         {u"flask_u_mL"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The uncertainty of the flask")},
         {u"madeAt"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The time it was made")},
         {u"lossPerHour"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The loss of strength")},
         {u"useBy"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The rule for its use")},
-        {u"note"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The note")},
     };
     const auto name = names.find(problem.pointer.section(u'/', 1, 1));
     if (name == names.end())

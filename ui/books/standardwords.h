@@ -24,6 +24,10 @@ QString strengthNowText(const planning::HeldPreparation &held, const QDateTime &
 /// For its flask; made by is filled in when it is printed.
 Label labelOf(const planning::HeldPreparation &held);
 /// "99.5 ± 0.5 %"
+/// Why goodUntil is what it is, a sentence to stand behind that moment; empty for what keeps its strength.
+QString whyGoodUntil(const planning::Preparation &made);
+/// "24 h, until 2026-03-03 08:10": the laboratory's own rule; empty where there is none.
+QString ownRuleText(const planning::Preparation &made);
 QString purityText(const planning::Substance &substance);
 /// The sentence for a problem of a substance or a preparation.
 QString standardSentence(const assay::Problem &problem);

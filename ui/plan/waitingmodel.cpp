@@ -3,6 +3,7 @@
 #include "ui/plan/waitingmodel.h"
 
 #include "core/evaluation/format.h"
+#include "core/exchange/keyedmoment.h"
 #include "ui/bench/waitingwords.h"
 #include "ui/shared/keyednumber.h"
 #include "ui/shared/widgets.h"
@@ -56,7 +57,7 @@ SampleDraft draftOf(const notebook::WaitingSample &waiting, const assay::Method 
     draft.matrix = waiting.sample.matrix;
     draft.ownBlank = waiting.sample.matrix == assay::Matrix::Coloured;
     draft.product = waiting.sample.product;
-    draft.received = momentText(waiting.sample.receivedAt.value_or(QDateTime()));
+    draft.received = exchange::dayOrMomentText(waiting.sample.receivedAt.value_or(QDateTime()));
     draft.receivedFrom = waiting.sample.receivedFrom;
     const bool isRepeat = waiting.repeat && waiting.repeat->method == method.id;
     for (const assay::Measurand &measurand : method.measurands)
@@ -135,7 +136,7 @@ QVariant WaitingModel::cellData(const QModelIndex &index, int role) const
     case Why:
         return whyItWaits(row.waiting);
     case Received:
-        return momentText(row.waiting.sample.receivedAt.value_or(QDateTime()));
+        return exchange::dayOrMomentText(row.waiting.sample.receivedAt.value_or(QDateTime()));
     default:
         return {};
     }

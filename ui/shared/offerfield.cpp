@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/shared/offerfield.h"
 
+#include <QAbstractItemView>
 #include <QCompleter>
 #include <QKeyEvent>
 #include <QRegularExpression>
@@ -48,6 +49,11 @@ void OfferField::complete()
 
 void OfferField::keyPressEvent(QKeyEvent *event)
 {
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (isEnter && m_list->popup()->isVisible()) {
+        event->ignore(); // the list, which hands its keys on, chooses
+        return;
+    }
     if (event->key() != Qt::Key_Down || m_offers->rowCount() == 0) {
         const QString before = text();
         QLineEdit::keyPressEvent(event);

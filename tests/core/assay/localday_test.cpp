@@ -73,6 +73,27 @@ TEST(LocalDay, AMonthAloneIsTheDayThatIsAskedFor)
     }
 }
 
+TEST(LocalDay, OneThatHasBeenNeedsNoYear)
+{
+    const QDate today(2026, 11, 27);
+    {
+        const LocalDayIn spoken("de_DE");
+        for (const QString &text : {u"25.11."_s, u"25.11"_s, u"25.11.2026"_s, u" 25-11 "_s, u"2026-11-25"_s})
+            EXPECT_EQ(readPastDay(text, today), QDate(2026, 11, 25)) << text.toStdString();
+        EXPECT_EQ(readPastDay(u"27.11."_s, today), today);
+        EXPECT_EQ(readPastDay(u"28.11."_s, today), QDate(2025, 11, 28));
+        EXPECT_EQ(readPastDay(u"29.2."_s, today), QDate(2024, 2, 29));
+        for (const QString &text : {u"31.11."_s, u"11.2026"_s, u"25."_s, u"25.13."_s, u""_s})
+            EXPECT_EQ(readPastDay(text, today), std::nullopt) << text.toStdString();
+    }
+    {
+        const LocalDayIn spoken("en_US");
+        EXPECT_EQ(readPastDay(u"11/25"_s, today), QDate(2026, 11, 25));
+        EXPECT_EQ(readPastDay(u"25/11"_s, today), std::nullopt);
+    }
+    EXPECT_EQ(readPastDay(u"11-25"_s, today), std::nullopt) << "in C nothing says which is the month";
+}
+
 TEST(LocalDay, WhatIsNoneOrCouldBeTwoIsNotGuessed)
 {
     // The C locale has the year first: which of 6 and 8 is the month, nothing says.

@@ -4,6 +4,7 @@
 
 #include "tests/support/print.h"
 
+#include <QLocale>
 #include <gtest/gtest.h>
 
 namespace plateau::exchange {
@@ -43,6 +44,28 @@ TEST(KeyedMoment, ATimeOfDayIsTheLatestThatHasBeen)
         EXPECT_NE(std::get<QDateTime>(parsed).timeSpec(), Qt::LocalTime) << text << " says its offset";
         EXPECT_EQ(std::get<QDateTime>(parsed).offsetFromUtc(), expected.offsetFromUtc()) << text;
     }
+}
+
+TEST(KeyedMoment, ADayAloneStaysADayWhereThatIsEnough)
+{
+    QLocale::setDefault(QLocale(u"de_DE"_s));
+    const std::pair<const char *, const char *> rows[] = {
+        {"1.3.2026", "01.03.2026"},     {"1.3.", "01.03.2026"},   {"25.11.", "25.11.2025"}, {"2026-03-01", "01.03.2026"},
+        {"1.3. 8:10", "01.03.2026 08:10"}, {"8:10", "02.03.2026 08:10"}, {"8.10", "02.03.2026 08:10"},
+    };
+    for (const auto &[text, expected] : rows) {
+        const auto parsed = parseKeyedDayOrMoment(QString::fromUtf8(text), now);
+        ASSERT_TRUE(std::holds_alternative<QDateTime>(parsed)) << text;
+        const QString shown = dayOrMomentText(std::get<QDateTime>(parsed));
+        EXPECT_EQ(shown, QString::fromUtf8(expected)) << text;
+        EXPECT_EQ(parseKeyedDayOrMoment(shown, now), parsed) << text << " reads back";
+    }
+    EXPECT_EQ(std::get<MomentFault>(parseKeyedDayOrMoment(u"3.3.2026"_s, now)), MomentFault::InTheFuture);
+    EXPECT_EQ(std::get<MomentFault>(parseKeyedDayOrMoment(u"soon"_s, now)), MomentFault::NotATime);
+    EXPECT_EQ(std::get<MomentFault>(parseKeyedMoment(u"1.3.2026"_s, now)), MomentFault::NotATime)
+        << "what is made has a time";
+    EXPECT_EQ(dayOrMomentText({}), QString());
+    QLocale::setDefault(QLocale::c());
 }
 
 TEST(KeyedMoment, NamesWhatIsWrong)

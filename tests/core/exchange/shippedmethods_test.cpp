@@ -204,6 +204,19 @@ TEST_P(ShippedMethod, TellsACustomerOnlyWhatIsPublished)
     EXPECT_EQ(published.isEmpty(), m_method.id == "l-ascorbic-acid"_L1) << published.toStdString();
 }
 
+TEST(MethodSource, WhatIsFromMemoryIsToldInEveryLanguageOfTheWindow)
+{
+    assay::Method method;
+    for (const QString &source : {u"Gängige Praxis; alle Werte aus dem Gedächtnis."_s, u"Valeurs de mémoire."_s,
+                                  u"De memoria: los volúmenes."_s, u"From memory: the volumes."_s}) {
+        method.source = source;
+        EXPECT_TRUE(assay::isPartlyFromMemory(method)) << source.toStdString();
+        EXPECT_FALSE(assay::publishedSource(method).contains(u"mem"_s, Qt::CaseInsensitive));
+    }
+    method.source = u"Regulation 2676/90, annex."_s;
+    EXPECT_FALSE(assay::isPartlyFromMemory(method));
+}
+
 TEST_P(ShippedMethod, StatesReactionsWithTheirStoichiometry)
 {
     ASSERT_GE(m_method.reactions.size(), 2U);
