@@ -264,20 +264,21 @@ private:
         if (m_sample.form == run::Form::Solid)
             section.lines.push_back(
                 {WorkingWords::tr("content"), WorkingWords::tr("c x F x extract (L) / mass (g) x 100"),
-                 u"%1 x %2 / %3 x 100"_s.arg(figures(*value(tube).concentration_g_per_L),
-                                             plainText(*m_sample.extract_mL / 1000),
-                                             plainText(*m_sample.mass_g)),
+                 u"%1 x %2 x %3 / %4 x 100"_s.arg(figures(*value(tube).pipetted_g_per_L), dilutionText(),
+                                                  plainText(*m_sample.extract_mL / 1000),
+                                                  plainText(*m_sample.mass_g)),
                  withUnit(figures(m_model.content(*value(tube).concentration_g_per_L, m_sample)),
                           m_result.unit)});
         return section;
     }
 
+    /// 1 of a sample that is pipetted as it is.
     QString dilutionText() const
     {
         QStringList steps;
         for (const run::DilutionStep &step : m_sample.dilution)
             steps.append(u"(%1 / %2)"_s.arg(plainText(step.makeUpTo_mL), plainText(step.take_mL)));
-        return steps.join(u" x "_s);
+        return steps.isEmpty() ? u"1"_s : steps.join(u" x "_s);
     }
 
     WorkingSection resultSection() const

@@ -155,7 +155,7 @@ WorkingSection symbolSection(run::Calibration calibration, const run::Sample &sa
         add(u"d"_s, WorkingpartsWords::tr("path length"), u"cm"_s);
         add(u"n"_s, WorkingpartsWords::tr("chromophore molecules formed or used per molecule"), none);
     }
-    if (!sample.dilution.empty())
+    if (!sample.dilution.empty() || sample.form == run::Form::Solid)
         add(u"F"_s, WorkingpartsWords::tr("dilution factor, made up to / taken"), none);
     add(u"N"_s, WorkingpartsWords::tr("number of tubes in the mean"), none);
     if (result.expandedUncertainty)

@@ -75,6 +75,10 @@ TEST(LabelsOf, HaveTheDecimalSignOfTheLocale)
     EXPECT_EQ(labels[0].strength, u"0,2\u00a0g/L"_s);
     EXPECT_EQ(labels[3].strength, u"Extrakt: 5,012\u00a0g in 100\u00a0mL"_s);
     EXPECT_EQ(labels[4].strength, u"1 in 2,5: 10 → 25\u00a0mL"_s);
+    // Of a standard in the book, whose strength is in C format.
+    const Printed sheet(
+        labelsPdf({{u"SO2"_s, u"0.2005 ± 0.0024\u00a0g/L"_s, {}, {}, {}}}, usualLabels(Paper::A4)));
+    EXPECT_TRUE(sheet.text().contains(u"0,2005 ± 0,0024 g/L"_s)) << sheet.text().toStdString();
 }
 
 TEST(LabelsPdf, SaysWhatHowStrongMadeUseByAndByWhom)

@@ -127,9 +127,23 @@ TEST(SheetTable, HasTheColumnsOfTheMethodsSteps)
 TEST(DoseText, HasTheDecimalsOfTheFinestVolumeAndNotTheDustOfSubtracting)
 {
     planning::Round round;
-    round.doses = {planning::Round::Dose{0.1, {}, false}, planning::Round::Dose{2.0 - 0.1 - 0.05, {}, true}};
-    EXPECT_EQ(doseText(round, 0.1), u"0.10"_s);
+    round.doses = {planning::Round::Dose{1.9, {}, false}, planning::Round::Dose{2.0 - 0.1 - 0.05, {}, true}};
+    round.usualVolume_mL = 1.9;
+    EXPECT_EQ(doseText(round, 1.9), u"1.90"_s);
     EXPECT_EQ(doseText(round, 2.0 - 0.1 - 0.05), u"1.85"_s);
+    EXPECT_EQ(usualDoseText(round), u"1.90\u00a0mL"_s);
+}
+
+TEST(DoseText, IsInMicrolitresBelowAMillilitreAsThePipetteIsSet)
+{
+    planning::Round round;
+    round.usualVolume_mL = 0.07;
+    round.doses = {planning::Round::Dose{0.07, {}, false}, planning::Round::Dose{0.0125, {}, true},
+                   planning::Round::Dose{1.2, {}, true}, planning::Round::Dose{0, {}, true}};
+    EXPECT_EQ(usualDoseText(round), u"70.0\u00a0µL"_s);
+    EXPECT_EQ(doseText(round, 0.0125), u"12.5"_s);
+    EXPECT_EQ(doseText(round, 1.2), u"1.2\u00a0mL"_s) << "not the unit of its column";
+    EXPECT_EQ(doseText(round, 0), u"0.0"_s);
 }
 
 } // namespace plateau::ui

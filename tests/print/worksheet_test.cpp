@@ -29,7 +29,7 @@ Printed printed(const WorksheetContent &content)
 
 TEST(Worksheet, TakesOnePageForARackOfTwentyFourAndAsManyAsNeededForMore)
 {
-    const std::pair<int, int> expected[] = {{8, 1}, {24, 1}, {48, 2}, {96, 3}};
+    const std::pair<int, int> expected[] = {{8, 1}, {24, 1}, {48, 2}, {96, 4}}; // of 96 sixteen samples are diluted
     for (const auto &[tubes, pages] : expected)
         EXPECT_EQ(printed(test::sheetOf(test::rackOf(tubes))).pages(), pages) << tubes;
 }
@@ -58,14 +58,64 @@ TEST(Worksheet, HoldsEveryTubeWithItsNamePreparationVolumesAndLots)
     };
     for (int tube = 1; tube <= 48; ++tube)
         EXPECT_GE(count(QString::number(tube)), 1) << tube;
-    // two suspensions of 0.01 mL in every tube, in the list and over two columns on two pages
-    EXPECT_EQ(count(u"0.01"_s), 2 * 48 + 2 + 2 * 2);
-    EXPECT_EQ(count(u"0.8"_s), 1); // what the diluent gives up for 0.2 mL of sample
+    // two suspensions of 10 µL in every tube, in the list and over two columns on two pages: as the pipette is set
+    EXPECT_GE(count(u"10"_s), 2 * 48 + 2 + 2 * 2);
+    EXPECT_EQ(count(u"0.01"_s), 0);
+    EXPECT_EQ(count(u"800"_s), 1); // what the diluent gives up for 200 µL of sample
+}
+
+TEST(Worksheet, ListsDilutionsToTickAheadOfTheAdditionsLargeEnoughForAnArmsLength)
+{
+    run::Run run = test::rackOf(24);
+    run.samples[0].dilution = {{0.1, 10, {}}};
+    const WorksheetContent content = test::sheetOf(run);
+    const Printed sheet = printed(content);
+    EXPECT_TRUE(sheet.text(1).contains(u"Dilute 100 µL → 10 mL: Perry, tank 1"_s)) << sheet.text(1).toStdString();
+    EXPECT_TRUE(sheet.text(1).contains(u"Dilute 5 → 50 mL, 2 → 20 mL: Perry, tank 2"_s)) << sheet.text(1).toStdString();
+    const auto words = sheet.words();
+    const auto dilute = std::ranges::find(words, u"Dilute"_s, &Printed::Word::text);
+    const auto buffer = std::ranges::find(words, u"Buffer"_s, &Printed::Word::text);
+    const auto below = std::ranges::find(words, u"sample,"_s, &Printed::Word::text);
+    ASSERT_TRUE(dilute != words.end() && buffer != words.end() && below != words.end());
+    EXPECT_LT(dilute->area_mm.bottom(), buffer->area_mm.top() + 1);
+    EXPECT_GT(dilute->area_mm.height(), 1.3 * below->area_mm.height()) << "9 to 6.5 points";
+    for (run::Sample &sample : run.samples)
+        sample.dilution.clear();
+    EXPECT_FALSE(printed(test::sheetOf(run)).text().contains(u"Dilute"_s));
+}
+
+TEST(Worksheet, SaysWhenEachTubeIsStartedBesideItsDose)
+{
+    WorksheetContent content = test::sheetOf(test::rackOf(8));
+    content.startInterval_s = 40;
+    content.startAt_s[content.rounds.back().step] = {615, 655, 695, 735, 775, 815, 855, 895};
+    const Printed sheet = printed(content);
+    const auto words = sheet.words();
+    const auto first = std::ranges::find(words, u"10:15"_s, &Printed::Word::text);
+    const auto last = std::ranges::find(words, u"14:55"_s, &Printed::Word::text);
+    ASSERT_TRUE(first != words.end() && last != words.end());
+    EXPECT_NEAR(first->area_mm.right(), last->area_mm.right(), 0.2) << "one column";
+    EXPECT_LT(first->area_mm.bottom(), last->area_mm.top());
+}
+
+TEST(Worksheet, BreaksTheNamesOverItsColumnsAtAHyphenAndNotWithinAWord)
+{
+    WorksheetContent content = test::sheetOf(test::rackOf(8));
+    content.rounds[1].name = u"NADH/NADH-Peroxidase-Loesung"_s;
+    const Printed sheet = printed(content);
+    const auto words = sheet.words();
+    const auto has = [&](const QString &text) {
+        return std::ranges::any_of(words, [&](const Printed::Word &word) { return word.text.endsWith(text); });
+    };
+    EXPECT_TRUE(has(u"Peroxidase-"_s)) << sheet.text().toStdString();
 }
 
 TEST(Worksheet, RepeatsHeadCodeAndColumnsOnEveryPage)
 {
-    const WorksheetContent content = test::sheetOf(test::rackOf(96));
+    run::Run run = test::rackOf(96);
+    for (run::Sample &sample : run.samples)
+        sample.dilution.clear();
+    const WorksheetContent content = test::sheetOf(run);
     const Printed sheet = printed(content);
     const int pages = sheet.pages();
     for (int page = 1; page <= pages; ++page) {
@@ -102,10 +152,10 @@ TEST(Worksheet, ShowsAnOddVolumeWhiteOnBlack)
     int odd = 0;
     int usual = 0;
     for (const Printed::Word &word : sheet.words()) {
-        if (word.text == "0.8"_L1) {
+        if (word.text == "800"_L1) {
             ++odd;
             EXPECT_GT(test::darkPart(page, word.area_mm), 0.6);
-        } else if (word.text == "0.9"_L1) {
+        } else if (word.text == "900"_L1) {
             ++usual;
             EXPECT_LT(test::darkPart(page, word.area_mm), 0.4);
         }
@@ -123,7 +173,7 @@ TEST(Worksheet, GivesAGlovedHandABoxOfFourMillimetresBesideEveryVolume)
     const auto caption = std::ranges::find(words, u"reads"_s, &Printed::Word::text);
     ASSERT_NE(caption, words.end());
     for (const Printed::Word &word : words) {
-        if (word.text != "0.9"_L1 ||
+        if (word.text != "900"_L1 ||
             word.area_mm.bottom() < caption->area_mm.bottom() + 1) // the list and the head of the table
             continue;
         // to the left of the number stands the box's right side, and 4 mm of white before it
@@ -175,7 +225,7 @@ TEST(Worksheet, GivesSpikesAColumnAndSpoiltTubesAWord)
     const Printed sheet = printed(test::sheetOf(run));
     const QString text = sheet.text();
     EXPECT_TRUE(text.contains(u"Spike"_s));
-    EXPECT_TRUE(text.contains(u"0.15"_s));
+    EXPECT_TRUE(text.contains(u"150"_s));
     EXPECT_TRUE(text.contains(u"tube 6: knocked over"_s)) << text.toStdString();
     EXPECT_TRUE(text.contains(u"–"_s)); // the others get none
 }

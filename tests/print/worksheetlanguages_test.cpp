@@ -162,7 +162,7 @@ TEST(WorksheetLanguages, WriteEveryNumberWithTheirDecimalSign)
         for (const Printed::Word &word : sheet.words())
             EXPECT_FALSE((hasComma ? withPoint : withComma).match(word.text).hasMatch())
                 << language.toStdString() << ": " << word.text.toStdString();
-        for (QString number : {u"2.5 mm"_s, u"5.012 g"_s, u"0.2 g/L"_s, u"0.01 mL"_s, u"0.15"_s}) {
+        for (QString number : {u"2.5 mm"_s, u"5.012 g"_s, u"0.2 g/L"_s, u"10 µL"_s, u"150"_s}) {
             if (hasComma)
                 number.replace(u'.', u',');
             EXPECT_TRUE(sheet.text().contains(number)) << language.toStdString() << ": " << number.toStdString();

@@ -10,6 +10,7 @@
 #include "ui/bench/recoveriesmodel.h"
 #include "ui/bench/resultsmodel.h"
 #include "ui/bench/samplesmodel.h"
+#include "ui/bench/unitsofrun.h"
 #include "ui/bench/verdicts.h"
 #include "ui/destinationsmodel.h"
 #include "ui/shared/theme.h"
@@ -104,7 +105,33 @@ TEST_F(Models, ReadingsAndResultsStandInTheUnitOfTheLaboratory)
     ASSERT_EQ(results.rowCount(), 1);
     EXPECT_TRUE(shown(results, 0, ui::ResultsModel::Value).startsWith(u"168"_s));
     EXPECT_TRUE(shown(results, 0, ui::ResultsModel::Value).endsWith(u"mg/L"_s));
-    EXPECT_EQ(ui::commonUnit(results.rows()), evaluation::ReportUnit::MilligramPerLitre);
+    EXPECT_EQ(ui::commonUnits(results.rows()), std::vector{evaluation::ReportUnit::MilligramPerLitre});
+}
+
+TEST_F(Models, AControlStandsInTheUnitOfTheSamplesBesideIt)
+{
+    run::Run run = exampleRun();
+    run.samples.push_back(run.samples[0]);
+    run.samples.back().id = u"Control 2026-2"_s;
+    run.tubes.push_back(run.tubes.back());
+    run.tubes.back().role = run::Role::Control;
+    run.tubes.back().sample = u"Control 2026-2"_s;
+    notebook::StoredRun stored = book->load(addRun(run));
+    stored.plan.emplace();
+    stored.plan->samples.resize(1);
+    stored.plan->samples[0].sample.id = u"P-104"_s;
+    stored.plan->samples[0].sample.product = u"Cider"_s;
+    planning::Laboratory laboratory = planning::usualLaboratory();
+    laboratory.reportUnits = {{u"Cider"_s, u"example-acid"_s, evaluation::ReportUnit::MilligramPerLitre}};
+    const auto unitOf = [&](const QString &sample) {
+        return ui::reportUnitIn(stored, laboratory, sample, u"example-acid"_s, run::Form::Liquid);
+    };
+    EXPECT_EQ(unitOf(u"P-104"_s), evaluation::ReportUnit::MilligramPerLitre);
+    EXPECT_EQ(unitOf(u"Control 2026-2"_s), evaluation::ReportUnit::MilligramPerLitre);
+    EXPECT_EQ(ui::shownUnit(ui::unitsOfRun(stored, laboratory), u"example-acid"_s).unit,
+              evaluation::ReportUnit::MilligramPerLitre);
+    laboratory.reportUnits.clear();
+    EXPECT_FALSE(unitOf(u"Control 2026-2"_s));
 }
 
 TEST_F(Models, ReadingsShowWhatACorrectionReplaced)

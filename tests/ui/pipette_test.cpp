@@ -316,6 +316,8 @@ TEST_F(PipetteScreen, ASpikeIsARoundOfItsOwn)
     EXPECT_TRUE(cell(3).data(ui::PipetteModel::OddRole).toBool()) << "less water where the spike goes in";
     EXPECT_EQ(wordsOf(3), u"900\u00a0µL"_s);
     type(u"**"_s);
+    EXPECT_TRUE(noticeText().startsWith(u"Ticked together"_s)) << "most tubes wait from the sample on";
+    type(u"*"_s);
     EXPECT_EQ(action(), u"Tube 4: add 100\u00a0µL STD"_s);
     EXPECT_EQ(stateOf(0), State::Nothing);
     EXPECT_EQ(wordsOf(0), u"nothing"_s);
@@ -343,8 +345,7 @@ TEST_F(PipetteScreen, ASpoiltTubeIsLeftOutAndNotReadAndMayComeBack)
     EXPECT_EQ(wordsOf(0), u"spoilt: dropped"_s);
     EXPECT_EQ(action(), u"Tube 2: add 1\u00a0mL Buffer pH 9"_s);
     EXPECT_EQ(stepTubes(0), u"0 of 3"_s);
-    for (int round = 0; round < 3; ++round)
-        type(u"*"_s);
+    type(u"****"_s); // the sample, which starts the wait for A1, is asked about once
     press(Qt::Key_Return);
     EXPECT_EQ(labelText(u"place"_s), u"Tube 2: A1"_s) << "nobody reads a spoilt tube";
     EXPECT_TRUE(find<QTableView>(u"readingsTable"_s)
@@ -442,12 +443,31 @@ TEST_F(PipetteScreen, TheCountOfTubesIsNeverCut)
     EXPECT_EQ(stepTubes(0), u"24 of 24"_s);
 }
 
+TEST_F(PipetteScreen, TheSampleToBeDilutedIsNotCutFromTheListOfSteps)
+{
+    run::Run run = exampleRun();
+    run.samples[0].id = u"Ice cider of the northern slope, tank 9, second filling"_s;
+    for (run::Tube &tube : run.tubes) {
+        if (!tube.sample.isEmpty())
+            tube.sample = run.samples[0].id;
+    }
+    run.samples[0].dilution = {{2, 10, {}}};
+    addRun(run);
+    open();
+    const auto *steps = find<QTableView>(u"pipetteSteps"_s);
+    const QString words = steps->model()->index(0, 0).data().toString();
+    ASSERT_TRUE(words.endsWith(run.samples[0].id)) << words.toStdString();
+    const QRect needed = steps->fontMetrics().boundingRect(QRect(0, 0, steps->columnWidth(0) - 8, 1000),
+                                                           Qt::TextWordWrap, words);
+    EXPECT_GE(steps->rowHeight(0), needed.height()) << words.toStdString();
+    EXPECT_GT(steps->rowHeight(0), steps->rowHeight(1)) << "in two lines or more";
+}
+
 TEST_F(PipetteScreen, TheStarterBeforeItsReadingIsAskedAboutOnce)
 {
     const notebook::RunId id = addRun(exampleRun());
     open();
-    for (int round = 0; round < 3; ++round)
-        type(u"*"_s);
+    type(u"****"_s); // the sample, which starts the wait for A1, is asked about once
     ASSERT_EQ(marks(id), 12);
     tabTo(u"pipetteSteps"_s);
     auto *steps = find<QTableView>(u"pipetteSteps"_s);

@@ -6,6 +6,7 @@
 #include "ui/bench/pipettestepsmodel.h"
 #include "ui/bench/pipettesubject.h"
 #include "ui/bench/pipettewords.h"
+#include "ui/bench/places.h"
 #include "ui/bench/volumewords.h"
 #include "ui/shared/theme.h"
 
@@ -200,7 +201,22 @@ TEST_F(Pipette, ADilutedSampleIsDilutedFirstAndSaidToBeSo)
     EXPECT_EQ(ui::cellWords(sheet(), {0, 2}), (ui::CellWords{u"1\u00a0mL"_s, QString()}));
     EXPECT_EQ(ui::subjectOf(sheet(), {0, 0}).hints, u"First make the dilutions that head the steps."_s);
     tick(0, 0, 0);
-    EXPECT_EQ(ui::subjectOf(sheet(), {0, 1}).hints, QString());
+    EXPECT_EQ(ui::subjectOf(sheet(), {0, 1}).hints, u"First make the dilutions that head the steps."_s)
+        << "buffer in a tube says nothing of the sample";
+    tick(0);
+    tick(1);
+    EXPECT_TRUE(ui::subjectOf(sheet(), {2, 2}).hints.startsWith(u"First make the dilutions"_s));
+    tick(2, 2, 2);
+    EXPECT_FALSE(sheet().hasDilutionToMake()) << "whoever pipetted it has made it";
+    EXPECT_FALSE(ui::subjectOf(sheet(), {2, 3}).hints.contains(u"dilutions"_s));
+}
+
+TEST_F(Pipette, EveryAdditionThatAWaitFollowsStartsIt)
+{
+    EXPECT_FALSE(sheet().startsWait(0));
+    EXPECT_FALSE(sheet().startsWait(1));
+    EXPECT_TRUE(sheet().startsWait(2)) << "the sample: A1 is read so long after it";
+    EXPECT_TRUE(sheet().startsWait(3));
 }
 
 TEST_F(Pipette, WordsNameTubeVolumeAndWhatStandsIn)
@@ -297,6 +313,23 @@ TEST_F(Pipette, CellsShowTheReadingWhileTubesAreRead)
     EXPECT_EQ(shown(3, ui::PipetteModel::StateRole).toInt(), static_cast<int>(State::Spoilt));
     read(u"A1"_s);
     EXPECT_EQ(sheet().currentReading(), u"A2"_s);
+}
+
+TEST_F(Pipette, ANameIsBrokenBehindAHyphenBeforeItIsBrokenWithinAWord)
+{
+    const QFontMetricsF metrics((QFont()));
+    const double width = metrics.horizontalAdvance(u"SO2-Standa"_s);
+    const ui::BrokenText two = ui::inTwoLines(u"SO2-Standard"_s, metrics, width);
+    EXPECT_EQ(two.lines, (QStringList{u"SO2-"_s, u"Standard"_s}));
+    EXPECT_TRUE(two.isWhole);
+}
+
+TEST_F(Pipette, ANameThatSaysItsRoleIsNotGivenItTwice)
+{
+    EXPECT_EQ(ui::withRoleWord(u"control %1"_s, u"Control SO2, 2026-2"_s), u"Control SO2, 2026-2"_s);
+    EXPECT_EQ(ui::withRoleWord(u"Standard %1"_s, u"SO2-Standard 27.11."_s), u"SO2-Standard 27.11."_s);
+    EXPECT_EQ(ui::withRoleWord(u"standard %1"_s, u"Standardised wine"_s), u"standard Standardised wine"_s);
+    EXPECT_EQ(ui::withRoleWord(u"sample %1"_s, u"P-104"_s), u"sample P-104"_s);
 }
 
 TEST_F(Pipette, ANameKeepsBothEndsInTwoLines)

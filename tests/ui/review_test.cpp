@@ -10,6 +10,7 @@
 
 #include <QAction>
 #include <QComboBox>
+#include <QScrollBar>
 #include <QTabWidget>
 
 namespace plateau::test {
@@ -195,6 +196,17 @@ TEST_F(Review, WhatFailedIsSaidFirstAndWithItsLimit)
     EXPECT_TRUE(check(0, 3).contains(u"g/L"_s)) << "its limit";
     EXPECT_EQ(check(0, 4), u"method"_s) << "where the limit comes from";
     EXPECT_FALSE(labelText(u"checkText"_s).isEmpty()) << "what to do, without being asked for";
+}
+
+TEST_F(Review, SixResultsAreReadBeforeTheTableScrollsAndSamplesAreFoldedUntilOneNeedsADecision)
+{
+    openReviewOf(runOf({good, {u"P-2"_s}, {u"P-3"_s}, {u"P-4"_s}, {u"P-5"_s}, {u"P-6"_s}}));
+    EXPECT_FALSE(find<QPushButton>(u"bySample"_s)->isChecked());
+    window->resize(1280, 800);
+    const auto *results = find<QTableView>(u"results"_s);
+    ASSERT_EQ(results->model()->rowCount(), 6);
+    (void)QTest::qWaitFor([&] { return results->verticalScrollBar()->maximum() == 0; });
+    EXPECT_EQ(results->verticalScrollBar()->maximum(), 0);
 }
 
 TEST_F(Review, ResultsStandInTheUnitOfTheirProductAgainstItsLimit)

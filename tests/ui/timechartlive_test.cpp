@@ -202,11 +202,13 @@ TEST(TimeChartInScrollArea, KeepsTheChosenRowAndTheAxisInSight)
     const int below = -chart->y() + 20;
     QTest::mouseClick(chart, Qt::LeftButton, {}, {300, below});
     EXPECT_EQ(chart->chosenRow(), 40);
-    const QImage all = chart->grab(QRect(0, 0, 600, 40)).toImage();
-    const QImage seen = area.viewport()->grab(QRect(0, 0, chart->width(), 40)).toImage();
+    const int head = static_cast<int>(chart->currentLayout().axis.bottom());
+    const int axis = static_cast<int>(chart->currentLayout().axis.top()) + 2;
+    const QImage all = chart->grab(QRect(0, 0, 600, head)).toImage();
+    const QImage seen = area.viewport()->grab(QRect(0, 0, chart->width(), head)).toImage();
     // Between the ticks of the two the head is the same, but for the words of the row.
-    EXPECT_EQ(seen.pixelColor(20, 30), all.pixelColor(20, 30));
-    EXPECT_EQ(seen.pixelColor(300, 30), chart->palette().color(QPalette::Window));
+    EXPECT_EQ(seen.pixelColor(20, axis), all.pixelColor(20, axis));
+    EXPECT_EQ(seen.pixelColor(300, axis), chart->palette().color(QPalette::Window));
 }
 
 } // namespace

@@ -59,9 +59,8 @@ DecisionPanel::DecisionPanel(const Theme &theme, BenchSession &session, QWidget 
     connect(m_reject, &QPushButton::clicked, this, [this] { decide(notebook::DecisionKind::Rejected); });
     connect(m_bySample, &QPushButton::clicked, this, [this](bool open) {
         // Its key leads to the table; the same key there, or the mouse, folds it.
-        open = open || !(m_bySample->hasFocus() || m_table->hasFocus() || m_table->isAncestorOf(QApplication::focusWidget()));
-        m_foldedByHand = !open;
-        unfold(open);
+        open = open || !(m_bySample->hasFocus() || isAtSamples());
+        unfoldByHand(open);
         if (open)
             m_table->setFocus();
     });
@@ -141,21 +140,20 @@ void DecisionPanel::showRack(notebook::RunId id)
         const bool named = draft != m_drafts.end() && !draft->second.name.isEmpty();
         m_signature->setName(named ? draft->second.name : usualName());
         m_reason->setText(draft == m_drafts.end() ? QString() : draft->second.reason);
-        m_foldedByHand = false;
+        m_unfoldedByHand = draft == m_drafts.end() ? std::nullopt : draft->second.unfolded;
         m_choices->show({}); // what was chosen of another rack is no choice of this one
         m_table->clearSelection();
-        fill();
-        unfold(draft == m_drafts.end() ? !isAllAsRun(m_choices->rows()) : draft->second.unfolded);
-    } else {
-        fill();
     }
+    fill();
+    if (another)
+        unfold(isToBeUnfolded());
 }
 
 DecisionPanel::Draft DecisionPanel::draft() const
 {
     const QString name = m_signature->name();
     return {name == m_session.person() ? QString() : name, m_reason->text(), m_choices->rows(),
-            m_bySample->isChecked()};
+            m_unfoldedByHand};
 }
 
 void DecisionPanel::keepDraft()
@@ -204,9 +202,7 @@ void DecisionPanel::fill()
             kept = draft->second.rows;
     }
     m_choices->show(withKept(startingChoices(rack->stored.run, rack->evaluation), kept));
-    // What is to be decided otherwise than the run is not hidden, unless somebody folds it.
-    if (!m_foldedByHand && !isAllAsRun(m_choices->rows()))
-        unfold(true);
+    unfoldAsNeeded();
     m_table->setRowsShown(rowsShown);
     m_table->fit();
     guarded(*m_notice, [this, rack] {
@@ -277,6 +273,29 @@ void DecisionPanel::unfold(bool open)
     showRules();
 }
 
+void DecisionPanel::unfoldByHand(bool open)
+{
+    m_unfoldedByHand = open;
+    unfold(open);
+}
+
+void DecisionPanel::unfoldAsNeeded()
+{
+    // Nobody's hands are shut out.
+    if (!isAtSamples())
+        unfold(isToBeUnfolded());
+}
+
+bool DecisionPanel::isToBeUnfolded() const
+{
+    return m_unfoldedByHand.value_or(!isAllAsRun(m_choices->rows()));
+}
+
+bool DecisionPanel::isAtSamples() const
+{
+    return m_table->hasFocus() || m_table->isAncestorOf(QApplication::focusWidget());
+}
+
 bool DecisionPanel::isSettled()
 {
     const QStringList open = undecidedSamples(m_choices->rows());
@@ -285,7 +304,7 @@ bool DecisionPanel::isSettled()
     m_notice->say(State::Attention,
                   tr("The run was not accepted: first decide on %1, which must be investigated.")
                       .arg(open.join(tr(", "))));
-    unfold(true);
+    unfoldByHand(true);
     m_table->goToUndecided();
     m_table->setFocus();
     return false;
@@ -300,7 +319,7 @@ bool DecisionPanel::repeatsAreReadable()
     m_notice->say(State::Attention,
                   tr("The run was not decided on: how %1 is to be repeated cannot be read: %2.")
                       .arg(choice.sample, repeatHow(choice.how).fault));
-    unfold(true);
+    unfoldByHand(true);
     m_table->goTo(row, SampleChoicesModel::How);
     m_table->setFocus();
     return false;

@@ -8,6 +8,7 @@
 #include <QWidget>
 
 #include <map>
+#include <optional>
 
 class QBoxLayout;
 class QLabel;
@@ -53,7 +54,7 @@ private:
         QString name;
         QString reason;
         std::vector<SampleChoiceRow> rows;
-        bool unfolded = false;
+        std::optional<bool> unfolded{};
     };
 
     void build(const Theme &theme);
@@ -66,6 +67,11 @@ private:
     QString usualName();
     void sayWhatHappens();
     void unfold(bool open);
+    void unfoldByHand(bool open);
+    void unfoldAsNeeded();
+    /// A sample is to be decided otherwise than the run, unless somebody opened or shut it.
+    bool isToBeUnfolded() const;
+    bool isAtSamples() const;
     void decide(notebook::DecisionKind kind);
     bool isSettled();
     bool repeatsAreReadable();
@@ -87,7 +93,8 @@ private:
     QPushButton *m_reject;
     notebook::RunId m_id;
     std::map<notebook::RunId, Draft> m_drafts;
-    bool m_foldedByHand = false;
+    /// Open or shut by hand, or by what was refused; nothing: as the samples need it.
+    std::optional<bool> m_unfoldedByHand;
 };
 
 } // namespace plateau::ui

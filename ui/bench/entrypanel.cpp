@@ -7,6 +7,7 @@
 #include "ui/shared/notice.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/widgets.h"
 
 #include <QKeyEvent>
@@ -157,14 +158,14 @@ void EntryPanel::remark(const QStringList &sentences)
     if (sentences.isEmpty() || m_asked)
         m_remark->clear();
     else
-        m_remark->say(State::Attention, sentences.join(u'\n'));
+        m_remark->say(State::Attention, shownNumbers(sentences.join(u'\n')));
 }
 
 void EntryPanel::question(const QString &sentence)
 {
     m_asked = true;
     m_remark->clear();
-    m_notice->say(State::Attention, sentence);
+    m_notice->say(State::Attention, shownNumbers(sentence));
     showMode();
     entry()->setFocus();
 }

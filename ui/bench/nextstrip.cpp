@@ -91,10 +91,11 @@ void NextStrip::dress()
     m_next->setFont(m_theme.bold());
     // Smaller words rather than some of them: with a large font they would not say which tube.
     QFont hand = m_theme.huge();
-    const int wanted = QFontMetrics(hand).horizontalAdvance(m_action->text());
-    if (m_action->width() < wanted)
-        hand.setPointSizeF(
-            std::max(m_theme.large().pointSizeF(), hand.pointSizeF() * m_action->width() / wanted));
+    const double smallest_pt = m_theme.large().pointSizeF();
+    // Letters do not grow in proportion: what is all but narrow enough is made smaller still.
+    while (hand.pointSizeF() > smallest_pt &&
+           QFontMetrics(hand).horizontalAdvance(m_action->text()) > m_action->width())
+        hand.setPointSizeF(std::max(smallest_pt, hand.pointSizeF() - 0.5));
     m_action->setFont(hand);
     // What is too long even so stands in two lines.
     m_action->setMinimumHeight(2 * QFontMetrics(m_theme.large()).lineSpacing());

@@ -7,6 +7,7 @@
 
 #include <QPainter>
 
+#include <algorithm>
 #include <optional>
 
 namespace plateau::ui {
@@ -62,11 +63,13 @@ BrokenText inTwoLines(const QString &text, const QFontMetricsF &metrics, double 
     qsizetype fits = 1;
     while (fits < text.size() && metrics.horizontalAdvance(text.left(fits + 1)) <= width)
         ++fits;
-    const qsizetype space = text.lastIndexOf(u' ', fits);
-    const qsizetype end = space > 0 ? space : fits;
+    // Behind a hyphen or a slash as well as at a blank.
+    const qsizetype soft = std::max({text.lastIndexOf(u' ', fits), text.lastIndexOf(u'-', fits - 1) + 1,
+                                     text.lastIndexOf(u'/', fits - 1) + 1});
+    const qsizetype end = soft > 0 ? soft : fits;
     const QString rest = text.mid(end).trimmed();
     const bool fitsToo = metrics.horizontalAdvance(rest) <= width;
-    return {{text.left(end), metrics.elidedText(rest, Qt::ElideLeft, width)}, fitsToo && space > 0};
+    return {{text.left(end), metrics.elidedText(rest, Qt::ElideLeft, width)}, fitsToo && soft > 0};
 }
 
 PipetteCell::PipetteCell(const Theme &theme, QObject *parent)

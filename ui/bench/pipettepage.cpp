@@ -57,6 +57,8 @@ void PipettePage::build()
     m_stepsTable->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_stepsTable->setFlexibleColumn(PipetteStepsModel::Step);
     m_stepsTable->setWholeColumn(PipetteStepsModel::Tubes);
+    // The name of a sample to be diluted, or of an addition, goes on on another line.
+    m_stepsTable->setWordWrap(true);
     m_note->hide();
     auto *below = new QHBoxLayout;
     below->setSpacing(m_theme.wideGap());
@@ -137,6 +139,16 @@ void PipettePage::resizeEvent(QResizeEvent *event)
 {
     m_stepsTable->setFixedWidth(std::max(fontMetrics().averageCharWidth() * 40, width() * 3 / 10));
     QWidget::resizeEvent(event);
+    fitStepRows();
+}
+
+/// As high as its words need in the width they have, and never lower than others.
+void PipettePage::fitStepRows()
+{
+    for (int row = 0; row < m_steps->rowCount(); ++row) {
+        m_stepsTable->resizeRowToContents(row);
+        m_stepsTable->setRowHeight(row, std::max(m_theme.target(), m_stepsTable->rowHeight(row)));
+    }
 }
 
 void PipettePage::showRack(notebook::RunId id)
@@ -150,6 +162,7 @@ void PipettePage::showRack(notebook::RunId id)
     closeNote();
     takeUp();
     m_stepsTable->fit();
+    fitStepRows();
     if (const auto draft = m_drafts.find(id); draft != m_drafts.end()) {
         const auto [dosing, begun] = draft->second;
         goTo(dosing);
@@ -237,6 +250,7 @@ void PipettePage::refresh()
                   m_paused ? m_sheet.currentReading() : QString());
     m_steps->show(m_sheet, m_paused ? -1 : m_round);
     m_stepsTable->fitWhereCut(); // a count that got another digit
+    fitStepRows();
     m_grid->setCalm(m_paused);
     if (m_paused)
         showPause();

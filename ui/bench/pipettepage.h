@@ -72,6 +72,7 @@ private:
     void refresh();
     void showAddition();
     void showPause();
+    void fitStepRows();
     void takeFocus();
     void onRackChanged(notebook::RunId id);
 

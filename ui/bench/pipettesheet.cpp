@@ -110,11 +110,32 @@ bool PipetteSheet::startsWait(int round) const
 {
     using Kind = SheetStep::Kind;
     const auto at = m_steps.begin() + stepOf(round);
-    const auto isOf = [](Kind kind) { return [kind](const SheetStep &step) { return step.kind == kind; }; };
-    const auto next = std::find_if_not(std::next(at), m_steps.end(), isOf(Kind::Mix));
-    return next != m_steps.end() && next->kind == Kind::Wait &&
-           (std::any_of(m_steps.begin(), at, isOf(Kind::Read)) ||
-            std::none_of(next, m_steps.end(), isOf(Kind::Add)));
+    // Not every tube gets a spike: of the others the wait starts with the sample.
+    const auto next = std::find_if_not(std::next(at), m_steps.end(), [this](const SheetStep &step) {
+        return step.kind == Kind::Mix || (step.kind == Kind::Add && isSpike(step.round));
+    });
+    return next != m_steps.end() && next->kind == Kind::Wait;
+}
+
+bool PipetteSheet::hasDilutionToMake() const
+{
+    return std::ranges::any_of(m_run.samples, [this](const run::Sample &sample) {
+        if (sample.dilution.empty())
+            return false;
+        bool isDue = false;
+        for (int round = 0; round < static_cast<int>(m_rounds.size()); ++round) {
+            for (int tube = 0; tube < tubes(); ++tube) {
+                const planning::Round::Dose *dose = doseOf({round, tube});
+                if (!dose || dose->content != sample.id)
+                    continue;
+                const State state = stateOf({round, tube});
+                if (state == State::Ticked || state == State::Passed)
+                    return false;
+                isDue = isDue || state == State::Due;
+            }
+        }
+        return isDue;
+    });
 }
 
 PipetteSheet::State PipetteSheet::stateOf(const Dosing &dosing) const

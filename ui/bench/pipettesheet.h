@@ -52,7 +52,7 @@ struct SheetStep {
     int round = -1;
     /// Of Read.
     QString reading;
-    /// "Dilute 5 mL to 50 mL: P-104" (the volumes come first, since a long name may be cut), "Buffer pH 9", "Mix", "Wait 3 to 10 min", "Read A1".
+    /// "Dilute 5 mL to 50 mL: P-104" (the volumes come first), "Buffer pH 9", "Mix", "Wait 3 to 10 min", "Read A1".
     QString words;
     bool operator==(const SheetStep &) const = default;
 };
@@ -115,9 +115,10 @@ public:
     StepCount countOfRound(int round) const;
     /// Index of the round's step.
     int stepOf(int round) const;
-    /// Whether a tube's clock starts with that addition: a wait follows it, and a reading came before it, or no
-    /// addition comes after it.
+    /// Whether a tube's wait starts with that addition: nothing but mixing, and spikes, lies between them.
     bool startsWait(int round) const;
+    /// Whether a sample is still to be diluted, as far as the ticks tell: a dose of it is due, and none has gone in.
+    bool hasDilutionToMake() const;
     /// Nothing that goes in before that reading is still to be ticked for the tube; true of every tube where
     /// nothing was ticked at all, and where the bench is not led.
     bool isReadable(int tube, const QString &reading) const;

@@ -48,8 +48,7 @@ QString hintsOf(const PipetteSheet &sheet, const Dosing &dosing)
 {
     QStringList hints;
     const auto step = static_cast<std::size_t>(sheet.stepOf(dosing.round));
-    if (dosing.round == 0 && sheet.steps().front().kind == SheetStep::Kind::Dilute &&
-        sheet.countOfRound(0).done == 0)
+    if (sheet.hasDilutionToMake())
         hints << PipetteSubjectWords::tr("First make the dilutions that head the steps.");
     if (const QString before = wordsBefore(sheet, static_cast<int>(step));
         !before.isEmpty() && sheet.countOfRound(dosing.round).done == 0)

@@ -5,9 +5,12 @@
 #include "core/evaluation/format.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 #include <algorithm>
 #include <cmath>
+
+using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
@@ -30,18 +33,27 @@ QString contentsName(const run::Tube &tube)
     case run::Role::SampleBlank:
         return PlacesWords::tr("sample blank of %1").arg(tube.sample);
     case run::Role::Standard:
-        return PlacesWords::tr("standard %1").arg(tube.standard);
+        return withRoleWord(PlacesWords::tr("standard %1"), tube.standard);
     case run::Role::Control:
-        return PlacesWords::tr("control %1").arg(tube.sample.isEmpty() ? tube.standard : tube.sample);
+        return withRoleWord(PlacesWords::tr("control %1"), tube.sample.isEmpty() ? tube.standard : tube.sample);
     case run::Role::Spiked:
         return PlacesWords::tr("spiked sample %1").arg(tube.sample);
     case run::Role::Sample:
         break;
     }
-    return PlacesWords::tr("sample %1").arg(tube.sample);
+    return withRoleWord(PlacesWords::tr("sample %1"), tube.sample);
 }
 
 } // namespace
+
+QString withRoleWord(const QString &phrase, const QString &name)
+{
+    const QString word = QString(phrase).remove(u"%1"_s).trimmed();
+    const QRegularExpression own(u"(?<!\\w)%1(?!\\w)"_s.arg(QRegularExpression::escape(word)),
+                                 QRegularExpression::CaseInsensitiveOption |
+                                     QRegularExpression::UseUnicodePropertiesOption);
+    return !word.isEmpty() && own.match(name).hasMatch() ? name : phrase.arg(name);
+}
 
 std::vector<Place> readingOrder(const assay::Method &method, const run::Run &run)
 {

@@ -34,6 +34,8 @@ std::optional<Place> nextUnread(const assay::Method &method, const run::Run &run
                                 const std::optional<Place> &from = std::nullopt);
 /// The place behind that one in the order of reading; the first one behind the last.
 Place placeAfter(const assay::Method &method, const run::Run &run, const Place &place);
+/// A phrase with a role and %1 for the name, "control %1"; the name alone where it has the word in it, "Control SO2".
+QString withRoleWord(const QString &phrase, const QString &name);
 /// What the tube holds, in words: "blank 1 of 2", "sample P-104, 2 of 2", "standard STD".
 QString contentsText(const run::Run &run, int tube);
 /// The same in two parts, for a narrow place: "P-104" and "2 of 2"; the second is empty for the only one.

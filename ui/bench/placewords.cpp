@@ -67,11 +67,11 @@ QString memberWord(const QString &list, int index, const run::Run &run)
     };
     const auto at = static_cast<std::size_t>(index);
     if (list == "samples"_L1 && has(run.samples))
-        return PlaceWords::tr("sample %1").arg(run.samples[at].id);
+        return withRoleWord(PlaceWords::tr("sample %1"), run.samples[at].id);
     if (list == "standards"_L1 && has(run.standards))
-        return (run::isControl(run, run.standards[at].id) ? PlaceWords::tr("control %1")
-                                                         : PlaceWords::tr("standard %1"))
-            .arg(run.standards[at].id);
+        return withRoleWord(run::isControl(run, run.standards[at].id) ? PlaceWords::tr("control %1")
+                                                                      : PlaceWords::tr("standard %1"),
+                            run.standards[at].id);
     if (list == "tubes"_L1 && has(run.tubes))
         return PlaceWords::tr("tube %1 (%2)").arg(index + 1).arg(contentsText(run, index));
     if (list == "dilution"_L1)

@@ -22,7 +22,35 @@ struct PrintingWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Printing)
 };
 
-using DueTimes = std::map<QString, std::vector<int>>;
+/// Of each tube, in seconds after the first tube's start: by reading, and by the method's add step.
+struct DueTimes {
+    std::map<QString, std::vector<int>> readings;
+    std::map<int, std::vector<int>> additions;
+};
+
+/// The method's add steps, one after the other.
+class AddSteps
+{
+public:
+    explicit AddSteps(const assay::Method &method)
+        : m_method(method)
+    {
+    }
+    /// Index of the next step that adds the component; -1 where none does.
+    int next(const QString &component)
+    {
+        while (m_at < m_method.steps.size()) {
+            const auto *add = std::get_if<assay::AddStep>(&m_method.steps[m_at++]);
+            if (add && add->component == component)
+                return static_cast<int>(m_at) - 1;
+        }
+        return -1;
+    }
+
+private:
+    const assay::Method &m_method;
+    std::size_t m_at = 0;
+};
 
 /// Of a series the first reading. Empty where there is no schedule of that interval.
 DueTimes dueTimes(const assay::Method &method, const run::Run &run, const planning::HandlingTimes &handling,
@@ -36,12 +64,29 @@ DueTimes dueTimes(const assay::Method &method, const run::Run &run, const planni
     DueTimes due;
     if (!schedule || schedule->interval_s != interval_s)
         return due;
+    const auto timesOf = [&](std::size_t operation) {
+        std::vector<int> times;
+        for (int tube = 0; tube < tubes; ++tube)
+            times.push_back(tube * interval_s + schedule->offset_s[operation]);
+        return times;
+    };
+    AddSteps steps(method);
+    for (const planning::Operation &operation : procedure.setUp) {
+        for (const QString &component : operation.names)
+            steps.next(component);
+    }
     for (std::size_t i = 0; i < procedure.timed.size(); ++i) {
         const planning::Operation &operation = procedure.timed[i];
-        if (operation.kind != planning::Operation::Kind::Read || due.contains(operation.names.front()))
+        if (operation.kind == planning::Operation::Kind::Read) {
+            due.readings.try_emplace(operation.names.front(), timesOf(i));
             continue;
-        for (int tube = 0; tube < tubes; ++tube)
-            due[operation.names.front()].push_back(tube * interval_s + schedule->offset_s[i]);
+        }
+        // What goes in with the first one has its time.
+        for (const QString &component : operation.names) {
+            const int step = steps.next(component);
+            if (component == operation.names.front())
+                due.additions.try_emplace(step, timesOf(i));
+        }
     }
     return due;
 }
@@ -61,7 +106,9 @@ WorksheetContent worksheetOf(const notebook::StoredRun &stored, const planning::
     content.rackColumns = rackColumns(stored, laboratory);
     if (stored.plan && stored.plan->interval_s) {
         content.startInterval_s = stored.plan->interval_s;
-        content.readAt_s = dueTimes(stored.method, planned, laboratory.handling, *stored.plan->interval_s);
+        DueTimes due = dueTimes(stored.method, planned, laboratory.handling, *stored.plan->interval_s);
+        content.readAt_s = std::move(due.readings);
+        content.startAt_s = std::move(due.additions);
     }
     return content;
 }

@@ -4,6 +4,7 @@
 // Where the entry stands and what is shown beside it. What becomes of a number: readacts.cpp.
 #include "ui/bench/readpage.h"
 
+#include "core/evaluation/doubts.h"
 #include "core/evaluation/checksnotmade.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/benchsettings.h"
@@ -421,9 +422,20 @@ void ReadPage::updatePreview()
         m_table->fit();
     m_results->show(rack()->stored, evaluation, m_units);
     m_resultsTable->fitWhereCut();
-    m_failures->setSentences(inUnitOf(m_results->rows(),
-                                      failuresSoFar(rack()->stored.run, evaluation,
-                                                    evaluation::checksNotMade(rack()->stored.method, rack()->stored.run))));
+    auto failures =
+        inUnitOf(m_results->rows(),
+                 failuresSoFar(rack()->stored.run, evaluation,
+                               evaluation::checksNotMade(rack()->stored.method, rack()->stored.run)));
+    // What the entry says of the number that stands in it is not said twice.
+    if (typed) {
+        const auto doubts = evaluation::doubtsAbout(rack()->stored.method, rack()->stored.run, m_place->tube,
+                                                    m_place->reading, *typed);
+        if (!doubts.empty())
+            std::erase_if(failures, [said = doubts.front().sentence](const Sentence &failure) {
+                return failure.text.contains(said, Qt::CaseInsensitive);
+            });
+    }
+    m_failures->setSentences(failures);
     m_basis->setText(typed ? tr("With %1 for tube %2, %3, which is not stored yet:")
                                  .arg(shownNumber(readingText(*typed)))
                                  .arg(tubeNumber(*m_place))

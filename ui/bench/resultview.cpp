@@ -73,16 +73,22 @@ QWidget *ResultView::buildLists()
     return m_lists;
 }
 
-/// The results take the height of their rows and half of the room at most: below them the checks are read.
+/// The results take the height of their rows: of those of a usual rack at any rate, of more half of the room at most,
+/// since below them the checks are read.
 void ResultView::divideLists()
 {
     if (m_isDividedByHand || !m_lists->isVisible())
         return;
-    int rows = m_resultsTable->horizontalHeader()->height() + 2 * m_resultsTable->frameWidth() +
+    const int frame = m_resultsTable->horizontalHeader()->height() + 2 * m_resultsTable->frameWidth() +
                m_resultsTable->horizontalScrollBar()->sizeHint().height();
+    int rows = frame;
     for (int row = 0; row < m_results->rowCount() && rows < m_lists->height(); ++row)
         rows += m_resultsTable->rowHeight(row);
-    const int upper = std::min(rows, m_lists->height() / 2);
+    constexpr int usualRows = 6;
+    int usual = frame;
+    for (int row = 0; row < std::min(usualRows, m_results->rowCount()); ++row)
+        usual += m_resultsTable->rowHeight(row);
+    const int upper = std::min(rows, std::max(usual, m_lists->height() / 2));
     m_lists->setSizes({upper, m_lists->height() - upper});
 }
 
@@ -132,7 +138,7 @@ void ResultView::show(const notebook::StoredRun &stored, const evaluation::Evalu
     m_results->show(stored, evaluation, basis);
     m_resultsTable->setColumnHidden(ResultsModel::Measurand, !m_results->hasSeveralMeasurands());
     m_resultsTable->setColumnHidden(ResultsModel::Limits, !m_results->hasLimits());
-    m_ofRun->show(stored, evaluation, commonUnit(m_results->rows()), unitsOfRun(stored, basis.laboratory));
+    m_ofRun->show(stored, evaluation, commonUnits(m_results->rows()), unitsOfRun(stored, basis.laboratory));
     showDecisions();
     showVerdict();
     if (another)

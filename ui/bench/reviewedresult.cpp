@@ -5,13 +5,13 @@
 #include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/evaluation/unitsinwords.h"
-#include "core/planning/reporting.h"
 #include "ui/bench/unitsofrun.h"
 #include "ui/bench/verdicts.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <set>
 
 using namespace Qt::StringLiterals;
 
@@ -97,8 +97,8 @@ ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Eva
     std::vector<assay::Method> others;
     for (const evaluation::Companion &companion : stored.companions)
         others.push_back(companion.method);
-    const auto unit = planning::reportUnitOf(basis.laboratory, product, result.measurand,
-                                             evaluation::formOf(result.unit));
+    const auto unit = reportUnitIn(stored, basis.laboratory, result.sample, result.measurand,
+                                   evaluation::formOf(result.unit));
     if (unit && row.unit && !result.value) {
         // What is still to come will stand in it.
         const auto molarMass = evaluation::molarMassOf(result.measurand, stored.method, others);
@@ -136,22 +136,27 @@ Sentence standingOf(const ReviewedResult &reviewed)
             evaluation::standingName(worst.judgement.standing, worst.specification.kind)};
 }
 
-std::optional<evaluation::ReportUnit> commonUnit(const std::vector<ReviewedResult> &results)
+std::vector<evaluation::ReportUnit> commonUnits(const std::vector<ReviewedResult> &results)
 {
-    if (results.empty())
-        return std::nullopt;
-    const auto first = results.front().unit;
-    return std::ranges::all_of(results, [&](const ReviewedResult &row) { return row.unit == first; })
-               ? first
-               : std::nullopt;
+    std::vector<evaluation::ReportUnit> common;
+    for (const run::Form form : {run::Form::Liquid, run::Form::Solid}) {
+        std::set<evaluation::ReportUnit> units;
+        for (const ReviewedResult &row : results) {
+            if (row.unit && evaluation::formOf(*row.unit) == form)
+                units.insert(*row.unit);
+        }
+        if (units.size() == 1)
+            common.push_back(*units.begin());
+    }
+    return common;
 }
 
 std::vector<Sentence> inUnitOf(const std::vector<ReviewedResult> &results, std::vector<Sentence> sentences)
 {
-    if (const auto unit = commonUnit(results)) {
+    for (const evaluation::ReportUnit unit : commonUnits(results)) {
         for (Sentence &sentence : sentences)
             sentence.text =
-                evaluation::inUnit(sentence.text, evaluation::evaluationUnit(evaluation::formOf(*unit)), *unit);
+                evaluation::inUnit(sentence.text, evaluation::evaluationUnit(evaluation::formOf(unit)), unit);
     }
     return sentences;
 }

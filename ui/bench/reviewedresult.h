@@ -48,10 +48,10 @@ ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Eva
 /// dash where there is none.
 Sentence standingOf(const ReviewedResult &reviewed);
 
-/// The unit that all results stand in; nothing where they differ, or one is in none of them.
-std::optional<evaluation::ReportUnit> commonUnit(const std::vector<ReviewedResult> &results);
+/// The unit that all results per volume stand in, and the one that all per mass do; of either none where they differ.
+std::vector<evaluation::ReportUnit> commonUnits(const std::vector<ReviewedResult> &results);
 
-/// Sentences about the run, in that unit if there is one.
+/// Sentences about the run, in those units.
 std::vector<Sentence> inUnitOf(const std::vector<ReviewedResult> &results, std::vector<Sentence> sentences);
 
 /// Those that do not lie inside their limits: "Against the limits of the products: outside: P-104; cannot be

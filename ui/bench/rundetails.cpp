@@ -91,9 +91,9 @@ QWidget *RunDetails::buildChecks()
 }
 
 void RunDetails::show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
-                      const std::optional<evaluation::ReportUnit> &unit, const UnitsOfRun &units)
+                      const std::vector<evaluation::ReportUnit> &ofResults, const UnitsOfRun &units)
 {
-    showChecks(stored, evaluation, unit);
+    showChecks(stored, evaluation, ofResults);
     m_method->setSentences(methodSentences(stored.method));
     m_recoveries->show(stored.method, stored.run, evaluation, units);
     m_recoveriesTable->setColumnHidden(RecoveriesModel::Measurand, !m_recoveries->hasSeveralMeasurands());
@@ -104,12 +104,12 @@ void RunDetails::show(const notebook::StoredRun &stored, const evaluation::Evalu
 }
 
 void RunDetails::showChecks(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
-                            const std::optional<evaluation::ReportUnit> &unit)
+                            const std::vector<evaluation::ReportUnit> &ofResults)
 {
     auto lines = evaluation::checkLines(stored.method, stored.run, evaluation);
     for (evaluation::CheckLine &line : lines) {
-        if (unit)
-            line = evaluation::inUnit(std::move(line), evaluation::evaluationUnit(evaluation::formOf(*unit)), *unit);
+        for (const evaluation::ReportUnit unit : ofResults)
+            line = evaluation::inUnit(std::move(line), evaluation::evaluationUnit(evaluation::formOf(unit)), unit);
     }
     m_checks->setLines(std::move(lines));
     m_checksTable->fit();

@@ -9,6 +9,8 @@
 
 #include <QWidget>
 
+#include <vector>
+
 class QLabel;
 class QPushButton;
 class QTabWidget;
@@ -30,16 +32,16 @@ class RunDetails : public QWidget
 
 public:
     explicit RunDetails(const Theme &theme, QWidget *parent = nullptr);
-    /// unit: that all its results are reported in, if there is one. units: those of its standards.
+    /// ofResults: what its results are reported in, as commonUnits gives it. units: those of its standards.
     void show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
-              const std::optional<evaluation::ReportUnit> &unit, const UnitsOfRun &units);
+              const std::vector<evaluation::ReportUnit> &ofResults, const UnitsOfRun &units);
     /// The first tab, nothing chosen and nothing scrolled.
     void startAtTheTop();
 
 private:
     QWidget *buildChecks();
     void showChecks(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
-                    const std::optional<evaluation::ReportUnit> &unit);
+                    const std::vector<evaluation::ReportUnit> &ofResults);
     void chooseCheck(int row);
 
     const Theme &m_theme;

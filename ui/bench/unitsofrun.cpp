@@ -19,13 +19,30 @@ QString productOf(const notebook::StoredRun &stored, const QString &sample)
     return planned == stored.plan->samples.end() ? QString() : planned->sample.product;
 }
 
+std::optional<evaluation::ReportUnit> reportUnitIn(const notebook::StoredRun &stored,
+                                                   const planning::Laboratory &laboratory, const QString &sample,
+                                                   const QString &measurand, run::Form form)
+{
+    const QString product = productOf(stored, sample);
+    const auto own = planning::reportUnitOf(laboratory, product, measurand, form);
+    if (own || !product.isEmpty())
+        return own;
+    std::set<std::optional<evaluation::ReportUnit>> ofOthers;
+    for (const run::Sample &other : stored.run.samples) {
+        const QString otherProduct = productOf(stored, other.id);
+        if (!otherProduct.isEmpty() && other.form == form)
+            ofOthers.insert(planning::reportUnitOf(laboratory, otherProduct, measurand, form));
+    }
+    return ofOthers.size() == 1 ? *ofOthers.begin() : std::nullopt;
+}
+
 UnitsOfRun unitsOfRun(const notebook::StoredRun &stored, const planning::Laboratory &laboratory)
 {
     UnitsOfRun units;
     for (const assay::Measurand &measurand : stored.method.measurands) {
         std::set<std::optional<evaluation::ReportUnit>> wanted;
         for (const run::Sample &sample : stored.run.samples)
-            wanted.insert(planning::reportUnitOf(laboratory, productOf(stored, sample.id), measurand.id, sample.form));
+            wanted.insert(reportUnitIn(stored, laboratory, sample.id, measurand.id, sample.form));
         if (wanted.size() != 1 || !*wanted.begin())
             continue;
         const evaluation::ReportUnit unit = **wanted.begin();

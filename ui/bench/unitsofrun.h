@@ -6,6 +6,7 @@
 #include "core/notebook/records.h"
 
 #include <map>
+#include <optional>
 
 namespace plateau::planning {
 struct Laboratory;
@@ -27,6 +28,12 @@ using UnitsOfRun = std::map<QString, ShownUnit>;
 /// and results are read in one. Where its products differ in that, or are solids, tubes and standards stay in g/L.
 UnitsOfRun unitsOfRun(const notebook::StoredRun &stored, const planning::Laboratory &laboratory);
 ShownUnit shownUnit(const UnitsOfRun &units, const QString &measurand);
+
+/// The laboratory's for that result of the sample; of a sample without a product, as a control is, the one that those with a
+/// product share, so that a rack is read in one. Nothing where none is kept.
+std::optional<evaluation::ReportUnit> reportUnitIn(const notebook::StoredRun &stored,
+                                                   const planning::Laboratory &laboratory, const QString &sample,
+                                                   const QString &measurand, run::Form form);
 
 /// As the plan names it; empty where it names none.
 QString productOf(const notebook::StoredRun &stored, const QString &sample);

@@ -7,8 +7,6 @@
 #include <QCoreApplication>
 #include <QStringList>
 
-#include <cmath>
-
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
@@ -19,8 +17,6 @@ struct VolumeWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::VolumeWords)
 };
 
-constexpr double oneMillilitre = 1 - 1e-9;
-
 QString intervalWords(const assay::Interval &interval, const QString &unit)
 {
     const QString upper = evaluation::withUnit(evaluation::plainText(interval.upper), unit);
@@ -30,23 +26,6 @@ QString intervalWords(const assay::Interval &interval, const QString &unit)
 }
 
 } // namespace
-
-double volumeUnitsPer_mL(double volume_mL)
-{
-    return volume_mL < oneMillilitre ? 1000 : 1;
-}
-
-QString volumeUnit(double volume_mL)
-{
-    return volume_mL < oneMillilitre ? u"µL"_s : u"mL"_s;
-}
-
-QString volumeWords(double volume_mL)
-{
-    // What is left behind the sixth decimal is arithmetic: 0.07 mL times 1000 is not quite 70.
-    const double number = std::round(volume_mL * volumeUnitsPer_mL(volume_mL) * 1e6) / 1e6;
-    return evaluation::withUnit(evaluation::plainText(number), volumeUnit(volume_mL));
-}
 
 QString dilutionWords(const run::Sample &sample)
 {

@@ -3,19 +3,13 @@
 #pragma once
 
 #include "core/assay/method.h"
-
 #include "core/run/run.h"
+#include "ui/print/volumeunit.h"
 
 #include <QString>
 
 namespace plateau::ui {
 
-/// As a pipette is set: "20 µL" below one millilitre, "1.5 mL" from there on.
-QString volumeWords(double volume_mL);
-/// The unit volumeWords takes for that volume.
-QString volumeUnit(double volume_mL);
-/// How many of that unit a millilitre is.
-double volumeUnitsPer_mL(double volume_mL);
 /// "Wait 3 to 10 min at 20 to 25 °C".
 QString waitWords(const assay::WaitStep &wait);
 /// "5 mL to 50 mL, then 10 mL to 100 mL"; empty for none.

@@ -6,6 +6,7 @@
 #include <QImageReader>
 #include <QPainterPath>
 #include <QSvgRenderer>
+#include <QTextBoundaryFinder>
 #include <QTextLayout>
 
 #include <algorithm>
@@ -132,6 +133,19 @@ double Canvas::width_mm(const QString &text, const TextStyle &style) const
 double Canvas::lineHeight_mm(const TextStyle &style) const
 {
     return QFontMetricsF(font(style), m_painter.device()).height() / m_dotsPerMm;
+}
+
+bool Canvas::tears(const QString &text, double width_mm, const TextStyle &style) const
+{
+    QTextLayout layout(text, font(style));
+    layOut(layout, width_mm * m_dotsPerMm, true);
+    QTextBoundaryFinder breaks(QTextBoundaryFinder::Line, text);
+    for (int i = 1; i < layout.lineCount(); ++i) {
+        breaks.setPosition(layout.lineAt(i).textStart());
+        if (!breaks.isAtBoundary())
+            return true;
+    }
+    return false;
 }
 
 QStringList Canvas::wrapped(const QString &text, double width_mm, const TextStyle &style) const

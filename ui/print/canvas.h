@@ -45,6 +45,8 @@ public:
     double width_mm(const QString &text, const TextStyle &style) const;
     /// The lines that a paragraph of that width has; none where it is blank.
     QStringList wrapped(const QString &text, double width_mm, const TextStyle &style) const;
+    /// Whether a paragraph of that width breaks a word where no hyphen, slash or blank lets it.
+    bool tears(const QString &text, double width_mm, const TextStyle &style) const;
     double lineHeight_mm(const TextStyle &style) const;
 
     void line(const QPointF &from, const QPointF &to, double width_mm);

@@ -106,7 +106,7 @@ void paintLabel(Canvas &canvas, const QRectF &label, const Label &content)
     const QRectF name = part(0.36);
     canvas.shrunkText(name, content.what, {typeFor(name.height() / 1.5, 14), true}, 5.5);
     const QRectF strength = part(0.22);
-    canvas.shrunkText(strength, content.strength, {typeFor(strength.height(), 12), true}, smallestType_pt);
+    canvas.shrunkText(strength, localNumbers(content.strength), {typeFor(strength.height(), 12), true}, smallestType_pt);
     const double small_pt = typeFor(inside.height() * 0.14, 9);
     paintLine(canvas, part(0.14), LabelsWords::tr("made"), content.madeAt, small_pt);
     paintLine(canvas, part(0.14), LabelsWords::tr("use by"), content.useBy, small_pt);

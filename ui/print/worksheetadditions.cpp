@@ -75,7 +75,7 @@ WorksheetAdditions::Line WorksheetAdditions::lineOf(const WorksheetContent &cont
     Line line;
     line.name = round.name;
     line.suspension = round.suspension;
-    line.volume = evaluation::withUnit(doseText(round, round.usualVolume_mL), u"mL"_s);
+    line.volume = usualDoseText(round);
     line.pipette = round.pipette;
     line.hasLot = round.component != content.method.sample;
     line.lot = round.lot;

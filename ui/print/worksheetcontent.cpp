@@ -4,6 +4,7 @@
 
 #include "core/evaluation/format.h"
 #include "ui/print/decimalsign.h"
+#include "ui/print/volumeunit.h"
 
 #include <QCoreApplication>
 
@@ -111,9 +112,13 @@ QString roleOnPaper(run::Role role)
 QString dilutionOnPaper(const std::vector<run::DilutionStep> &steps)
 {
     QStringList parts;
-    for (const run::DilutionStep &step : steps)
+    for (const run::DilutionStep &step : steps) {
+        const bool hasOneUnit = volumeUnit(step.take_mL) == volumeUnit(step.makeUpTo_mL);
         parts << WorksheetcontentWords::tr("%1 → %2", "millilitres taken, made up to")
-                     .arg(plainText(step.take_mL), withUnit(plainText(step.makeUpTo_mL), u"mL"_s));
+                     .arg(hasOneUnit ? plainText(volumeInUnitOf(step.take_mL, step.take_mL))
+                                     : volumeWords(step.take_mL),
+                          volumeWords(step.makeUpTo_mL));
+    }
     return parts.join(u", "_s);
 }
 

@@ -26,7 +26,9 @@ struct WorksheetContent {
     /// A tube is started every so often; absent: as the hands go.
     std::optional<int> startInterval_s;
     /// By reading, of each tube: when it is due, in seconds after the first tube's start.
-    std::map<QString, std::vector<int>> readAt_s;
+    std::map<QString, std::vector<int>> readAt_s{};
+    /// By the method's add step that begins a wait, of each tube: when it is due, as above.
+    std::map<int, std::vector<int>> startAt_s{};
 };
 
 /// With the rounds, and nothing of what only a plan knows.
@@ -48,7 +50,7 @@ std::vector<TubeGroup> tubeGroups(const run::Run &run);
 
 /// The role as it stands on paper: "sample blank".
 QString roleOnPaper(run::Role role);
-/// "5 → 50 mL, 2 → 20 mL", numbers in C format; empty for none.
+/// "5 → 50 mL, 2 → 20 mL", "100 µL → 10 mL", numbers in C format; empty for none.
 QString dilutionOnPaper(const std::vector<run::DilutionStep> &steps);
 /// "3 to 5 min at 20 to 25 °C", numbers in C format.
 QString waitOnPaper(const assay::WaitStep &wait);

@@ -5,6 +5,7 @@
 #include "ui/print/canvas.h"
 #include "ui/print/pdf.h"
 #include "ui/print/worksheetadditions.h"
+#include "ui/print/worksheetdilutions.h"
 #include "ui/print/worksheethead.h"
 #include "ui/print/worksheetrows.h"
 #include "ui/print/worksheettail.h"
@@ -34,6 +35,7 @@ public:
         , m_table(table)
         , m_canvas(canvas)
         , m_newPage(std::move(newPage))
+        , m_dilutions(canvas, content, table)
         , m_additions(canvas, content, table)
         , m_rows(canvas, content, table)
     {
@@ -50,8 +52,10 @@ public:
         for (const auto &[first, end] : pages.tubes) {
             beginPage();
             const double headTop_mm = rowsTop(first == 0) - m_rows.headHeight_mm();
-            if (first == 0)
-                m_additions.paint(m_canvas, tableTop());
+            if (first == 0) {
+                m_dilutions.paint(m_canvas, tableTop());
+                m_additions.paint(m_canvas, tableTop() + m_dilutions.height_mm());
+            }
             m_rows.paintHead(m_canvas, headTop_mm);
             m_rows.paintRows(m_canvas, headTop_mm, first, end, pages.row_mm);
             y = rowsTop(first == 0) + (end - first) * pages.row_mm + tailGap_mm;
@@ -68,7 +72,7 @@ private:
     static double tableTop() { return sheetTop_mm + headHeight_mm; }
     double rowsTop(bool firstPage) const
     {
-        return tableTop() + (firstPage ? m_additions.height_mm() : 0) + m_rows.headHeight_mm();
+        return tableTop() + (firstPage ? m_dilutions.height_mm() + m_additions.height_mm() : 0) + m_rows.headHeight_mm();
     }
     double bottom() const { return m_table.sheetHeight_mm - sheetBottom_mm; }
 
@@ -117,6 +121,7 @@ private:
     const SheetTable &m_table;
     Canvas &m_canvas;
     std::function<void()> m_newPage;
+    WorksheetDilutions m_dilutions;
     WorksheetAdditions m_additions;
     WorksheetRows m_rows;
     int m_page = 0;

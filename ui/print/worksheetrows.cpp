@@ -35,11 +35,6 @@ constexpr double smallestCaption_pt = 5;
 /// Of a reading's room for its absorbance, the rest is for the time.
 constexpr double valuePart = 0.56;
 
-QString clockText(int seconds)
-{
-    return u"%1:%2"_s.arg(seconds / 60).arg(seconds % 60, 2, 10, QChar(u'0'));
-}
-
 /// How a name and what stands below it go into a cell.
 struct GroupText {
     TextStyle name{8, true};
@@ -160,17 +155,23 @@ void WorksheetRows::paintRoundHead(Canvas &canvas, const QRectF &cell, const She
     const QRectF name = roundName(cell, column);
     paintNumber(canvas, {name.center().x(), cell.top() + headNumber_mm / 2}, column.round + 1);
     TextStyle style = headName;
+    // Smaller rather than torn; where even that is torn, as large as the others.
+    constexpr double smallestWhole_pt = 5;
+    const QString shown = printable(round.name);
+    while (style.size_pt > smallestWhole_pt && canvas.tears(shown, name.width(), style))
+        style.size_pt -= 0.5;
+    if (canvas.tears(shown, name.width(), style))
+        style.size_pt = headName.size_pt;
     style.lines = std::max(1, static_cast<int>((name.height() + 0.1) / canvas.lineHeight_mm(style)));
     // It stands in full in the list of the additions, under the same number.
     constexpr double smallestHeadName_pt = 5.5;
-    canvas.shrunkText(name, round.name, style, smallestHeadName_pt);
+    canvas.shrunkText(name, round.name, style, std::min(style.size_pt, smallestHeadName_pt));
     if (column.hasUprightSwirl)
         paintSwirl(canvas, {cell.left() + 0.4, cell.top() + 0.8, uprightSwirl_mm - 0.4, cell.height() - 1.6});
     else if (round.suspension)
         paintSwirl(canvas, {cell.left() + 1.5, name.bottom() + 0.1, cell.width() - 3, headSwirl_mm - 0.2});
     canvas.shrunkText({name.left(), cell.bottom() - headVolume_mm, name.width(), headVolume_mm - 0.4},
-                      evaluation::withUnit(doseText(round, round.usualVolume_mL), u"mL"_s),
-                      {7.5, true, Qt::AlignCenter}, smallestSheetType_pt);
+                      usualDoseText(round), {7.5, true, Qt::AlignCenter}, smallestSheetType_pt);
 }
 
 void WorksheetRows::paintReadingHead(Canvas &canvas, const QRectF &cell, const SheetColumn &column) const
@@ -188,14 +189,27 @@ void WorksheetRows::paintReadingHead(Canvas &canvas, const QRectF &cell, const S
     }
 }
 
-void WorksheetRows::paintDose(Canvas &canvas, const QRectF &cell, const planning::Round &round,
-                              int tube) const
+void WorksheetRows::paintStart(Canvas &canvas, const QRectF &area, const planning::Round &round, int tube) const
 {
+    const auto starts = m_content.startAt_s.find(round.step);
+    const auto index = static_cast<std::size_t>(tube);
+    if (starts != m_content.startAt_s.end() && index < starts->second.size())
+        canvas.shrunkText(area, sheetTimeText(starts->second[index]),
+                          {smallestSheetType_pt, false, Qt::AlignRight | Qt::AlignTop}, smallestCaption_pt);
+}
+
+void WorksheetRows::paintDose(Canvas &canvas, QRectF cell, const SheetColumn &column, int tube) const
+{
+    const planning::Round &round = m_content.rounds[static_cast<std::size_t>(column.round)];
     const auto index = static_cast<std::size_t>(tube);
     const auto dose = index < round.doses.size() ? round.doses[index] : std::nullopt;
     if (!dose) {
         canvas.text(cell, u"–"_s, {8, false, Qt::AlignCenter});
         return;
+    }
+    if (column.start_mm > 0) {
+        paintStart(canvas, {cell.right() - column.start_mm, cell.top() + 0.3, column.start_mm - 0.3, 2.7}, round, tube);
+        cell.setRight(cell.right() - column.start_mm);
     }
     canvas.box({cell.left() + 0.9, cell.center().y() - tickBox_mm / 2, tickBox_mm, tickBox_mm}, 0.3);
     const QRectF text(cell.left() + tickBox_mm + 2, cell.top() + 0.5, cell.width() - tickBox_mm - 2.4,
@@ -231,7 +245,7 @@ void WorksheetRows::paintReading(Canvas &canvas, const QRectF &cell, const Sheet
     if (due != m_content.readAt_s.end() && index < due->second.size())
         canvas.shrunkText(
             {cell.left() + each_mm * valuePart + 0.4, cell.top() + 0.3, each_mm * (1 - valuePart) - 0.8, 2.7},
-            clockText(due->second[index]), {smallestSheetType_pt, false, Qt::AlignLeft | Qt::AlignTop},
+            sheetTimeText(due->second[index]), {smallestSheetType_pt, false, Qt::AlignLeft | Qt::AlignTop},
             smallestCaption_pt);
 }
 
@@ -242,7 +256,7 @@ void WorksheetRows::paintTube(Canvas &canvas, const QRectF &row, int tube) const
     eachColumn([&](const SheetColumn &column, double x) {
         const QRectF cell(x, row.top(), column.width_mm, row.height());
         if (column.kind == SheetColumn::Kind::Round)
-            paintDose(canvas, cell, m_content.rounds[static_cast<std::size_t>(column.round)], tube);
+            paintDose(canvas, cell, column, tube);
         else if (column.kind == SheetColumn::Kind::Reading)
             paintReading(canvas, cell, column, tube);
     });

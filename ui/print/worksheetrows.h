@@ -33,7 +33,9 @@ private:
     void paintRoundHead(Canvas &canvas, const QRectF &cell, const SheetColumn &column) const;
     void paintReadingHead(Canvas &canvas, const QRectF &cell, const SheetColumn &column) const;
     void paintTube(Canvas &canvas, const QRectF &row, int tube) const;
-    void paintDose(Canvas &canvas, const QRectF &cell, const planning::Round &round, int tube) const;
+    void paintDose(Canvas &canvas, QRectF cell, const SheetColumn &column, int tube) const;
+    /// When the tube is to get it, in the upper right corner.
+    void paintStart(Canvas &canvas, const QRectF &area, const planning::Round &round, int tube) const;
     void paintReading(Canvas &canvas, const QRectF &cell, const SheetColumn &column, int tube) const;
     void paintGroup(Canvas &canvas, const QRectF &cell, const TubeGroup &group);
     void paintRules(Canvas &canvas, double headTop_mm, double bottom_mm) const;

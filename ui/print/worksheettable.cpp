@@ -5,12 +5,12 @@
 #include "core/evaluation/format.h"
 #include "ui/print/canvas.h"
 #include "ui/print/decimalsign.h"
+#include "ui/print/volumeunit.h"
 
 #include <QCoreApplication>
 #include <QFontMetricsF>
 
 #include <algorithm>
-#include <cmath>
 #include <iterator>
 #include <numeric>
 
@@ -67,6 +67,16 @@ double numberWidth_mm()
                                    besideWord_mm);
 }
 
+/// Of the widest time beside the doses of a round that starts its tubes; 0 of others.
+double startWidth_mm(const WorksheetContent &content, const planning::Round &round)
+{
+    const auto starts = content.startAt_s.find(round.step);
+    if (starts == content.startAt_s.end() || starts->second.empty())
+        return 0;
+    constexpr double besideTime_mm = 0.8;
+    return textWidth_mm(sheetTimeText(std::ranges::max(starts->second)), smallestSheetType_pt, false) + besideTime_mm;
+}
+
 double roundWidth_mm(const WorksheetContent &content, const planning::Round &round, double largestStandIn_mm)
 {
     double widest = 0;
@@ -81,6 +91,21 @@ double roundWidth_mm(const WorksheetContent &content, const planning::Round &rou
     return std::max(smallestRound_mm, tickBox_mm + 3.1 + widest);
 }
 
+/// What a name is broken into where it goes on on another line: its words, long ones behind a hyphen or a slash.
+QStringList partsOfName(const QString &name)
+{
+    QStringList parts;
+    QString part;
+    for (const QChar sign : printable(name)) {
+        if (sign != u' ')
+            part += sign;
+        if (sign == u' ' || sign == u'-' || sign == u'/')
+            parts << std::exchange(part, {});
+    }
+    parts << part;
+    return parts;
+}
+
 /// Gives the columns of additions what of the spare room lets a long word of their names stand whole; returns how much
 /// that is.
 double widenForNames(std::vector<SheetColumn> &columns, const WorksheetContent &content, double spare_mm)
@@ -91,7 +116,7 @@ double widenForNames(std::vector<SheetColumn> &columns, const WorksheetContent &
             continue;
         double wanted_mm = 0;
         for (const QString &word :
-             printable(content.rounds[static_cast<std::size_t>(columns[i].round)].name).split(u' '))
+             partsOfName(content.rounds[static_cast<std::size_t>(columns[i].round)].name))
             wanted_mm = std::max(wanted_mm, textWidth_mm(word, smallestSheetType_pt, false));
         constexpr double besideName_mm = 1;
         lacking_mm[i] = std::max(0.0, std::min(largestHeadWord_mm, wanted_mm) + besideName_mm +
@@ -145,6 +170,11 @@ private:
             column.hasUprightSwirl = true;
             column.width_mm = std::max(column.width_mm, smallestRound_mm + uprightSwirl_mm - 0.4);
         }
+        // A spike goes in right after its sample.
+        const auto at = static_cast<std::size_t>(index);
+        if (index == 0 || m_content.rounds[at - 1].step != round.step)
+            column.start_mm = startWidth_mm(m_content, round);
+        column.width_mm += column.start_mm;
         columns.push_back(column);
     }
     void add(const assay::MixStep &, int) { m_pause << WorksheettableWords::tr("mix"); }
@@ -166,10 +196,9 @@ private:
     QStringList m_pause;
 };
 
-/// To a hundredth of a microlitre, which no hand pipettes: what is finer is what subtracting left.
-int decimalsOf(double volume_mL)
+int decimalsOf(double number)
 {
-    const QString text = evaluation::plainText(std::round(volume_mL * 1e5) / 1e5);
+    const QString text = evaluation::plainText(number);
     const qsizetype point = text.indexOf(u'.');
     return point < 0 ? 0 : static_cast<int>(text.size() - point - 1);
 }
@@ -204,12 +233,26 @@ std::size_t count(const SheetPages &pages)
 
 QString doseText(const planning::Round &round, double volume_mL)
 {
+    const double usual_mL = round.usualVolume_mL;
+    const auto hasItsUnit = [&](double own_mL) { return own_mL == 0 || volumeUnit(own_mL) == volumeUnit(usual_mL); };
+    if (!hasItsUnit(volume_mL))
+        return localNumbers(volumeWords(volume_mL));
     int decimals = 0;
     for (const auto &dose : round.doses) {
-        if (dose)
-            decimals = std::max(decimals, decimalsOf(dose->volume_mL));
+        if (dose && hasItsUnit(dose->volume_mL))
+            decimals = std::max(decimals, decimalsOf(volumeInUnitOf(dose->volume_mL, usual_mL)));
     }
-    return localNumbers(QString::number(volume_mL, 'f', decimals));
+    return localNumbers(QString::number(volumeInUnitOf(volume_mL, usual_mL), 'f', decimals));
+}
+
+QString usualDoseText(const planning::Round &round)
+{
+    return evaluation::withUnit(doseText(round, round.usualVolume_mL), volumeUnit(round.usualVolume_mL));
+}
+
+QString sheetTimeText(int seconds)
+{
+    return u"%1:%2"_s.arg(seconds / 60).arg(seconds % 60, 2, 10, QChar(u'0'));
 }
 
 QString swirlWord()
@@ -254,8 +297,10 @@ SheetTable tableOf(const WorksheetContent &content, Paper paper)
     }
     // A method of very many steps: everything narrower by the same part, so that nothing runs off the sheet.
     const double squeeze = std::min(1.0, table.width_mm / needed_mm);
-    for (SheetColumn &column : table.columns)
+    for (SheetColumn &column : table.columns) {
         column.width_mm *= squeeze;
+        column.start_mm *= squeeze;
+    }
     table.number_mm *= squeeze;
     columns_mm *= squeeze;
     columns_mm += widenForNames(

@@ -28,6 +28,8 @@ struct SheetColumn {
     double width_mm = 0;
     /// Of a suspension whose mark is too wide to lie over the volume.
     bool hasUprightSwirl = false;
+    /// Of the time at which each tube gets it, beside the volume; 0 where none is planned.
+    double start_mm = 0;
 };
 
 /// The table with its place on the sheet: margins, widths, and upright or across, whichever holds it.
@@ -42,8 +44,14 @@ struct SheetTable {
 };
 SheetTable tableOf(const WorksheetContent &content, Paper paper);
 
-/// The volumes of a round with the decimals that the finest of them needs.
+/// The volumes of a round in the unit of the usual one, which heads them, with the decimals that the finest of them
+/// needs; one that is set in the other unit with that.
 QString doseText(const planning::Round &round, double volume_mL);
+/// What most tubes get, with its unit.
+QString usualDoseText(const planning::Round &round);
+
+/// Minutes and seconds after the first tube's start: "6:15".
+QString sheetTimeText(int seconds);
 
 /// What goes in where neither the column nor the tube's own name says so: the diluent in a blank, the
 /// standard of a spike. Empty: what they say.

@@ -30,7 +30,8 @@ double headings(const TimeChartData &data, const TextMeasures &text)
 double framing(const TextMeasures &text, bool withLane, bool withKey)
 {
     const int parts = 2 + (withLane ? 1 : 0) + (withKey ? 1 : 0);
-    return parts * text.line + (parts + 2) * gap;
+    const int moreWords = withLane ? 0 : 1; // a live chart tells a row in two lines
+    return (parts + moreWords) * text.line + (parts + 2) * gap;
 }
 
 double smallestRowOf(const TimeChartData &data, const TextMeasures &text)
@@ -69,7 +70,7 @@ TimeChartLayout layOut(const TimeChartData &data, const QSizeF &size, const Text
     const double left = text.name + 3 * gap;
     const double remark = data.live ? std::min(text.remark, widestRemark * size.width()) + gap : 0;
     const double width = std::max(1.0, size.width() - left - text.number / 2 - gap - remark);
-    layout.words = {gap, gap, size.width() - 2 * gap, text.line};
+    layout.words = {gap, gap, size.width() - 2 * gap, (data.live ? 2 : 1) * text.line};
     layout.axis = {left, layout.words.bottom() + gap, width, text.line};
     const int rows = rowsOf(data);
     const double smallest = smallestRowOf(data, text);

@@ -111,8 +111,20 @@ public:
         if (!rack.isEmpty())
             text = rack + u" – "_s + text;
         m_painter.setPen(m_theme.text());
-        m_painter.drawText(m_layout.words, Qt::AlignLeft | Qt::AlignVCenter,
-                           m_metrics.elidedText(text, Qt::ElideRight, m_layout.words.width()));
+        const QRectF &words = m_layout.words;
+        const bool hasTwoLines = words.height() > 1.5 * m_metrics.height();
+        qsizetype end = text.size();
+        while (hasTwoLines && end > 0 && m_metrics.horizontalAdvance(text.left(end)) > words.width())
+            end = text.lastIndexOf(u' ', end - 1);
+        QRectF below = words;
+        if (end > 0 && end < text.size()) {
+            below.setTop(words.center().y());
+            m_painter.drawText(QRectF(words.topLeft(), below.topRight()), Qt::AlignLeft | Qt::AlignVCenter,
+                               text.left(end));
+            text = text.mid(end + 1);
+        }
+        m_painter.drawText(below, Qt::AlignLeft | Qt::AlignVCenter,
+                           m_metrics.elidedText(text, Qt::ElideRight, words.width()));
     }
 
     /// As many entries as there is room for.

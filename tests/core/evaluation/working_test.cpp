@@ -67,6 +67,23 @@ TEST(Working, SolidCoupledAndExtrapolatedAreWrittenOut)
     EXPECT_TRUE(written.contains(u"\u00a0g/100\u00a0g"_s));
 }
 
+TEST(Working, OfASolidEveryFactorOfTheFormulaStandsInItsNumbers)
+{
+    const auto writtenWith = [](std::vector<run::DilutionStep> dilution) {
+        run::Run run = test::plainRun();
+        run.samples[0] = test::solid("S", 5, 100);
+        run.samples[0].dilution = std::move(dilution);
+        const assay::Method method = test::risingMethod();
+        return lines(evaluation::working(method, run, evaluation::evaluate(method, run), u"S"_s, u"analyte"_s))
+            .join(u'\n');
+    };
+    const QString diluted = writtenWith({{5, 50, {}}});
+    EXPECT_TRUE(diluted.contains(u" x (50 / 5) x 0.1 / 5 x 100 = "_s)) << diluted.toStdString();
+    const QString plain = writtenWith({});
+    EXPECT_TRUE(plain.contains(u" x 1 x 0.1 / 5 x 100 = "_s)) << plain.toStdString();
+    EXPECT_TRUE(plain.contains(u"dilution factor, made up to / taken"_s)) << "F among the symbols";
+}
+
 TEST(Working, SaysLastWhatItsSymbolsMeanAndTheirUnits)
 {
     run::Run run = test::plainRun();

@@ -1,0 +1,105 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/print/worksheetdilutions.h"
+
+#include "ui/print/decimalsign.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct WorksheetdilutionsWords {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::Worksheet)
+};
+
+/// Read at arm's length.
+constexpr double dilutionSize_pt = 9;
+constexpr double dilutionLine_mm = 5.2;
+constexpr double betweenItems_mm = 4;
+constexpr double besideBox_mm = 1.2;
+constexpr double belowDilutions_mm = 1;
+constexpr double roomOfAName_mm = 35;
+/// What measuring and drawing may differ by.
+constexpr double roomToSpare_mm = 0.5;
+constexpr int mostDilutionLines = 4;
+
+TextStyle dilutionStyle(bool isCaption, int lines)
+{
+    return {dilutionSize_pt, isCaption, Qt::AlignLeft | Qt::AlignVCenter, lines};
+}
+
+/// Those that are diluted in the same way stand together, in the order of the first of them.
+std::vector<std::pair<QString, QStringList>> samplesByDilution(const run::Run &run)
+{
+    std::vector<std::pair<QString, QStringList>> groups;
+    for (const run::Sample &sample : run.samples) {
+        if (sample.dilution.empty())
+            continue;
+        const QString how = localNumbers(dilutionOnPaper(sample.dilution));
+        auto group = std::ranges::find(groups, how, &std::pair<QString, QStringList>::first);
+        if (group == groups.end())
+            group = groups.insert(groups.end(), {how, {}});
+        group->second << sample.id;
+    }
+    return groups;
+}
+
+} // namespace
+
+WorksheetDilutions::WorksheetDilutions(const Canvas &canvas, const WorksheetContent &content,
+                                       const SheetTable &table)
+    : m_left_mm(table.left_mm)
+    , m_width_mm(table.width_mm)
+{
+    for (const auto &[how, samples] : samplesByDilution(content.run)) {
+        add(canvas, {WorksheetdilutionsWords::tr("Dilute %1:", "millilitres taken, made up to").arg(how), true, 1, {}}, 0);
+        for (const QString &sample : samples)
+            add(canvas, {printable(sample), false, 1, {}}, tickBox_mm + besideBox_mm);
+    }
+    if (!m_items.empty())
+        m_height_mm += belowDilutions_mm;
+}
+
+/// One behind the other, as words are; width_mm: of the box before the text.
+void WorksheetDilutions::add(const Canvas &canvas, Item item, double width_mm)
+{
+    const TextStyle style = dilutionStyle(item.isCaption, 1);
+    width_mm += canvas.width_mm(item.text, style) + roomToSpare_mm;
+    const double wide_mm = std::min(width_mm, m_width_mm);
+    // How stands on a line with the first name.
+    const double together_mm = wide_mm + (item.isCaption ? roomOfAName_mm : 0);
+    if (m_items.empty() || m_next_mm + together_mm > m_width_mm) {
+        m_next_mm = 0;
+        m_height_mm += dilutionLine_mm;
+    }
+    const double top_mm = m_height_mm - dilutionLine_mm;
+    if (width_mm > m_width_mm) {
+        const double text_mm = m_width_mm - tickBox_mm - besideBox_mm;
+        item.lines = static_cast<int>(
+            std::clamp<qsizetype>(canvas.wrapped(item.text, text_mm, style).size(), 1, mostDilutionLines));
+        m_height_mm += (item.lines - 1) * canvas.lineHeight_mm(style);
+    }
+    item.place_mm = QRectF(m_next_mm, top_mm, wide_mm, m_height_mm - top_mm);
+    m_next_mm += wide_mm + betweenItems_mm;
+    m_items.push_back(std::move(item));
+}
+
+void WorksheetDilutions::paint(Canvas &canvas, double top_mm) const
+{
+    for (const Item &item : m_items) {
+        QRectF area = item.place_mm.translated(m_left_mm, top_mm);
+        if (!item.isCaption) {
+            canvas.box({area.left(), area.center().y() - tickBox_mm / 2, tickBox_mm, tickBox_mm}, 0.3);
+            area.setLeft(area.left() + tickBox_mm + besideBox_mm);
+        }
+        canvas.text(area, item.text, dilutionStyle(item.isCaption, item.lines));
+    }
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,40 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "ui/print/canvas.h"
+#include "ui/print/worksheettable.h"
+
+#include <vector>
+
+namespace plateau::ui {
+
+/// What is to be done before the first addition, ahead of the list of them: how each sample is diluted, with a box
+/// to tick, as large as is read at arm's length. Nothing, and no height, where none is.
+class WorksheetDilutions
+{
+public:
+    WorksheetDilutions(const Canvas &canvas, const WorksheetContent &content, const SheetTable &table);
+
+    double height_mm() const { return m_height_mm; }
+    void paint(Canvas &canvas, double top_mm) const;
+
+private:
+    struct Item {
+        QString text;
+        bool isCaption = false;
+        int lines = 1;
+        /// From the left edge of the table and the top of the list, in mm; box and text.
+        QRectF place_mm;
+    };
+    void add(const Canvas &canvas, Item item, double width_mm);
+
+    double m_left_mm = 0;
+    double m_width_mm = 0;
+    double m_height_mm = 0;
+    /// Where the next one goes, if it fits on the line.
+    double m_next_mm = 0;
+    std::vector<Item> m_items;
+};
+
+} // namespace plateau::ui
