@@ -6693,10 +6693,6 @@
             <translation>Art</translation>
         </message>
         <message>
-            <source>loss per hour</source>
-            <translation>Verlust pro Stunde</translation>
-        </message>
-        <message>
             <source>lot</source>
             <translation>Charge</translation>
         </message>
@@ -6751,10 +6747,6 @@
         <message>
             <source>product</source>
             <translation>Produkt</translation>
-        </message>
-        <message>
-            <source>purity</source>
-            <translation>Reinheit</translation>
         </message>
         <message>
             <source>columns of the rack</source>
@@ -7401,10 +7393,6 @@
             <translation>Programm</translation>
         </message>
         <message>
-            <source>purity, plus or minus</source>
-            <translation>Reinheit, plus oder minus</translation>
-        </message>
-        <message>
             <source>what is watched</source>
             <translation>was überwacht wird</translation>
         </message>
@@ -7525,10 +7513,6 @@
             <translation>oberer Grenzwert</translation>
         </message>
         <message>
-            <source>use by</source>
-            <translation>verwenden bis</translation>
-        </message>
-        <message>
             <source>value</source>
             <translation>Wert</translation>
         </message>
@@ -7537,16 +7521,63 @@
             <translation>Version</translation>
         </message>
         <message>
-            <source>water</source>
-            <translation>Wasser</translation>
-        </message>
-        <message>
-            <source>water, plus or minus</source>
-            <translation>Wasser, plus oder minus</translation>
-        </message>
-        <message>
             <source>width of the limits</source>
             <translation>Breite der Grenzen</translation>
+        </message>
+        <message>
+            <source>good until</source>
+            <translation>verwendbar bis</translation>
+        </message>
+        <message>
+            <source>with entries 2 to %1, which made the tables of the file</source>
+            <translation>mit den Einträgen 2 bis %1, die die Tabellen der Datei anlegten</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n tubes by %1</source>
+            <translation>
+                <numerusform>%n Ansatz nach %1</numerusform>
+                <numerusform>%n Ansätze nach %1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>standards</source>
+            <translation>Standards</translation>
+        </message>
+        <message>
+            <source>readings</source>
+            <translation>Ablesungen</translation>
+        </message>
+        <message>
+            <source>%1: tube %2</source>
+            <translation>%1: Ansatz %2</translation>
+        </message>
+        <message>
+            <source>loss per hour (%)</source>
+            <translation>Verlust pro Stunde (%)</translation>
+        </message>
+        <message>
+            <source>purity (%)</source>
+            <translation>Reinheit (%)</translation>
+        </message>
+        <message>
+            <source>purity, plus or minus (%)</source>
+            <translation>Reinheit, plus oder minus (%)</translation>
+        </message>
+        <message>
+            <source>use by, by its own rule</source>
+            <translation>verwendbar bis nach eigener Vorgabe</translation>
+        </message>
+        <message>
+            <source>water (%)</source>
+            <translation>Wasser (%)</translation>
+        </message>
+        <message>
+            <source>water, plus or minus (%)</source>
+            <translation>Wasser, plus oder minus (%)</translation>
+        </message>
+        <message>
+            <source>%1, made from %2</source>
+            <translation>%1 aus %2</translation>
         </message>
     </context>
     <context>
@@ -7925,6 +7956,41 @@
             <translation>
                 <numerusform>knapp, reicht für %n Ansatz</numerusform>
                 <numerusform>knapp, reicht für %n Ansätze</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>expired</source>
+            <translation>abgelaufen</translation>
+        </message>
+        <message>
+            <source>open too long</source>
+            <translation>zu lange geöffnet</translation>
+        </message>
+        <message>
+            <source>dissolved too long ago</source>
+            <translation>vor zu langer Zeit gelöst</translation>
+        </message>
+        <message>
+            <source>stored too long</source>
+            <translation>zu lange gelagert</translation>
+        </message>
+        <message>
+            <source>what it was filled from is too old</source>
+            <translation>woraus es gefüllt wurde, ist zu alt</translation>
+        </message>
+        <message>
+            <source>dissolved</source>
+            <translation>gelöst</translation>
+        </message>
+        <message>
+            <source>opened</source>
+            <translation>geöffnet</translation>
+        </message>
+        <message numerus="yes">
+            <source>good for %n more days</source>
+            <translation>
+                <numerusform>noch %n Tag verwendbar</numerusform>
+                <numerusform>noch %n Tage verwendbar</numerusform>
             </translation>
         </message>
     </context>
@@ -12068,6 +12134,14 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>Guard band</source>
             <translation>Schutzband</translation>
         </message>
+        <message>
+            <source>is empty; say what it is a limit of</source>
+            <translation>ist leer; angeben, wofür der Grenzwert gilt</translation>
+        </message>
+        <message>
+            <source>is empty; say what is measured</source>
+            <translation>ist leer; angeben, was gemessen wird</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LimitsModel</name>
@@ -13308,6 +13382,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>Noted as not opened.</source>
             <translation>Als nicht geöffnet vermerkt.</translation>
         </message>
+        <message>
+            <source>In the book: %1, lot %2, %3, good until %4 by its label. The label stays here for the next container of it.</source>
+            <translation>Im Buch: %1, Charge %2, %3, laut Etikett verwendbar bis %4. Das Etikett bleibt hier für das nächste Gebinde davon stehen.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::MainWindow</name>
@@ -14370,6 +14448,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>What interferes</source>
             <translation>Was stört</translation>
+        </message>
+        <message>
+            <source>What is from memory was set down by whoever wrote the method, for a shipped one by the makers of the program, without a published source.</source>
+            <translation>Was aus dem Gedächtnis ist, hat niedergeschrieben, wer die Methode verfasst hat, bei mitgelieferten die Hersteller des Programms, ohne veröffentlichte Quelle.</translation>
         </message>
     </context>
     <context>
@@ -16084,6 +16166,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Thrown away, b&amp;ecause</source>
             <translation>&amp;Entsorgt, weil</translation>
+        </message>
+        <message>
+            <source>Keeps by your own rule</source>
+            <translation>Haltbar nach eigener Vorgabe</translation>
         </message>
     </context>
     <context>
@@ -20114,24 +20200,12 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>%1 erwartet</translation>
         </message>
         <message>
-            <source>%1 is %2</source>
-            <translation>%1 ist %2</translation>
-        </message>
-        <message>
             <source>, </source>
             <translation>, </translation>
         </message>
         <message>
             <source>Lines pasted: %1</source>
             <translation>Eingefügte Zeilen: %1</translation>
-        </message>
-        <message>
-            <source>%1. By the heads, column %2.</source>
-            <translation>%1. Nach den Überschriften, Spalte %2.</translation>
-        </message>
-        <message>
-            <source>%1. By their order, column %2.</source>
-            <translation>%1. Nach der Reihenfolge, Spalte %2.</translation>
         </message>
         <message>
             <source>Not understood and left out: column %1.</source>
@@ -20144,6 +20218,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>%1 lines are more than are taken at once; paste at most %2.</source>
             <translation>%1 Zeilen sind mehr, als auf einmal übernommen werden; höchstens %2 einfügen.</translation>
+        </message>
+        <message>
+            <source>%1. Columns by their heads: %2.</source>
+            <translation>%1. Spalten nach den Überschriften: %2.</translation>
+        </message>
+        <message>
+            <source>%1. Columns by their order: %2.</source>
+            <translation>%1. Spalten nach ihrer Reihenfolge: %2.</translation>
         </message>
     </context>
     <context>
@@ -20385,22 +20467,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>%1 ± %2</translation>
         </message>
         <message>
-            <source>The name</source>
-            <translation>Der Name</translation>
-        </message>
-        <message>
-            <source>The supplier</source>
-            <translation>Der Lieferant</translation>
-        </message>
-        <message>
-            <source>The lot</source>
-            <translation>Die Charge</translation>
-        </message>
-        <message>
-            <source>The certificate</source>
-            <translation>Das Zertifikat</translation>
-        </message>
-        <message>
             <source>The purity</source>
             <translation>Die Reinheit</translation>
         </message>
@@ -20449,10 +20515,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Das Volumen des Messkolbens</translation>
         </message>
         <message>
-            <source>The flask</source>
-            <translation>Der Messkolben</translation>
-        </message>
-        <message>
             <source>The uncertainty of the flask</source>
             <translation>Die Unsicherheit des Messkolbens</translation>
         </message>
@@ -20469,8 +20531,20 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Die Vorgabe für die Verwendung</translation>
         </message>
         <message>
-            <source>The note</source>
-            <translation>Die Bemerkung</translation>
+            <source>That is your own rule, %1 after it was made.</source>
+            <translation>Das ist die eigene Vorgabe, %1 nach der Herstellung.</translation>
+        </message>
+        <message>
+            <source>Then its loss leaves %1 of its strength, the least that may be used.</source>
+            <translation>Dann sind durch den Verlust noch %1 des Gehalts übrig, weniger darf nicht verwendet werden.</translation>
+        </message>
+        <message>
+            <source>That is %1 after it was made, the oldest that may be used.</source>
+            <translation>Das ist %1 nach der Herstellung, älter darf er nicht verwendet werden.</translation>
+        </message>
+        <message>
+            <source>%1, until %2</source>
+            <translation>%1, bis %2</translation>
         </message>
     </context>
     <context>
@@ -20721,7 +20795,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>By way of</source>
-            <translation>Über</translation>
+            <translation>Aus Gebinde</translation>
         </message>
     </context>
     <context>
@@ -22172,6 +22246,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>Worksheet %1</source>
             <comment>a file name</comment>
             <translation>Arbeitsblatt %1</translation>
+        </message>
+        <message>
+            <source>Dilute %1:</source>
+            <comment>millilitres taken, made up to</comment>
+            <translation>%1 verdünnen:</translation>
         </message>
     </context>
 </TS>

@@ -10,6 +10,13 @@
                 <numerusform>low, enough for %n tubes</numerusform>
             </translation>
         </message>
+        <message numerus="yes">
+            <source>good for %n more days</source>
+            <translation>
+                <numerusform>good for %n more day</numerusform>
+                <numerusform>good for %n more days</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::CopiesView</name>
@@ -160,6 +167,16 @@
             <translation>
                 <numerusform>%n tube</numerusform>
                 <numerusform>%n tubes</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::notebook</name>
+        <message numerus="yes">
+            <source>%n tubes by %1</source>
+            <translation>
+                <numerusform>%n tube by %1</numerusform>
+                <numerusform>%n tubes by %1</numerusform>
             </translation>
         </message>
     </context>

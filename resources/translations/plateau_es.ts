@@ -6693,10 +6693,6 @@
             <translation>tipo</translation>
         </message>
         <message>
-            <source>loss per hour</source>
-            <translation>pérdida por hora</translation>
-        </message>
-        <message>
             <source>lot</source>
             <translation>lote</translation>
         </message>
@@ -6751,10 +6747,6 @@
         <message>
             <source>product</source>
             <translation>producto</translation>
-        </message>
-        <message>
-            <source>purity</source>
-            <translation>pureza</translation>
         </message>
         <message>
             <source>columns of the rack</source>
@@ -7401,10 +7393,6 @@
             <translation>programa</translation>
         </message>
         <message>
-            <source>purity, plus or minus</source>
-            <translation>pureza, más o menos</translation>
-        </message>
-        <message>
             <source>what is watched</source>
             <translation>qué se vigila</translation>
         </message>
@@ -7525,10 +7513,6 @@
             <translation>límite superior</translation>
         </message>
         <message>
-            <source>use by</source>
-            <translation>usar hasta</translation>
-        </message>
-        <message>
             <source>value</source>
             <translation>valor</translation>
         </message>
@@ -7537,16 +7521,63 @@
             <translation>versión</translation>
         </message>
         <message>
-            <source>water</source>
-            <translation>agua</translation>
-        </message>
-        <message>
-            <source>water, plus or minus</source>
-            <translation>agua, más o menos</translation>
-        </message>
-        <message>
             <source>width of the limits</source>
             <translation>anchura de los límites</translation>
+        </message>
+        <message>
+            <source>good until</source>
+            <translation>válido hasta</translation>
+        </message>
+        <message>
+            <source>with entries 2 to %1, which made the tables of the file</source>
+            <translation>con las entradas 2 a %1, que crearon las tablas del archivo</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n tubes by %1</source>
+            <translation>
+                <numerusform>%n tubo según %1</numerusform>
+                <numerusform>%n tubos según %1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>standards</source>
+            <translation>patrones</translation>
+        </message>
+        <message>
+            <source>readings</source>
+            <translation>lecturas</translation>
+        </message>
+        <message>
+            <source>%1: tube %2</source>
+            <translation>%1: tubo %2</translation>
+        </message>
+        <message>
+            <source>loss per hour (%)</source>
+            <translation>pérdida por hora (%)</translation>
+        </message>
+        <message>
+            <source>purity (%)</source>
+            <translation>pureza (%)</translation>
+        </message>
+        <message>
+            <source>purity, plus or minus (%)</source>
+            <translation>pureza, más o menos (%)</translation>
+        </message>
+        <message>
+            <source>use by, by its own rule</source>
+            <translation>válido hasta según regla propia</translation>
+        </message>
+        <message>
+            <source>water (%)</source>
+            <translation>agua (%)</translation>
+        </message>
+        <message>
+            <source>water, plus or minus (%)</source>
+            <translation>agua, más o menos (%)</translation>
+        </message>
+        <message>
+            <source>%1, made from %2</source>
+            <translation>%1, preparado a partir de %2</translation>
         </message>
     </context>
     <context>
@@ -7925,6 +7956,41 @@
             <translation>
                 <numerusform>queda poco, alcanza para %n tubo</numerusform>
                 <numerusform>queda poco, alcanza para %n tubos</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>expired</source>
+            <translation>caducado</translation>
+        </message>
+        <message>
+            <source>open too long</source>
+            <translation>abierto demasiado tiempo</translation>
+        </message>
+        <message>
+            <source>dissolved too long ago</source>
+            <translation>disuelto hace demasiado</translation>
+        </message>
+        <message>
+            <source>stored too long</source>
+            <translation>guardado demasiado tiempo</translation>
+        </message>
+        <message>
+            <source>what it was filled from is too old</source>
+            <translation>aquello de lo que se llenó es demasiado viejo</translation>
+        </message>
+        <message>
+            <source>dissolved</source>
+            <translation>disuelto</translation>
+        </message>
+        <message>
+            <source>opened</source>
+            <translation>abierto</translation>
+        </message>
+        <message numerus="yes">
+            <source>good for %n more days</source>
+            <translation>
+                <numerusform>válido %n día más</numerusform>
+                <numerusform>válido %n días más</numerusform>
             </translation>
         </message>
     </context>
@@ -12068,6 +12134,14 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <source>Guard band</source>
             <translation>Banda de guarda</translation>
         </message>
+        <message>
+            <source>is empty; say what it is a limit of</source>
+            <translation>está vacío; indique de qué es el límite</translation>
+        </message>
+        <message>
+            <source>is empty; say what is measured</source>
+            <translation>está vacío; indique qué se mide</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LimitsModel</name>
@@ -13308,6 +13382,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <source>Noted as not opened.</source>
             <translation>Anotado como sin abrir.</translation>
         </message>
+        <message>
+            <source>In the book: %1, lot %2, %3, good until %4 by its label. The label stays here for the next container of it.</source>
+            <translation>En el libro: %1, lote %2, %3, válido hasta %4 según la etiqueta. La etiqueta se queda aquí para el próximo envase de lo mismo.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::MainWindow</name>
@@ -14370,6 +14448,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>What interferes</source>
             <translation>Qué interfiere</translation>
+        </message>
+        <message>
+            <source>What is from memory was set down by whoever wrote the method, for a shipped one by the makers of the program, without a published source.</source>
+            <translation>Lo que es de memoria lo anotó quien redactó el método, en los suministrados los autores del programa, sin fuente publicada.</translation>
         </message>
     </context>
     <context>
@@ -16084,6 +16166,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Thrown away, b&amp;ecause</source>
             <translation>Desechado, &amp;porque</translation>
+        </message>
+        <message>
+            <source>Keeps by your own rule</source>
+            <translation>Se conserva según regla propia</translation>
         </message>
     </context>
     <context>
@@ -20114,24 +20200,12 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>%1 esperado</translation>
         </message>
         <message>
-            <source>%1 is %2</source>
-            <translation>%1 es %2</translation>
-        </message>
-        <message>
             <source>, </source>
             <translation>, </translation>
         </message>
         <message>
             <source>Lines pasted: %1</source>
             <translation>Líneas pegadas: %1</translation>
-        </message>
-        <message>
-            <source>%1. By the heads, column %2.</source>
-            <translation>%1. Según los encabezados, columna %2.</translation>
-        </message>
-        <message>
-            <source>%1. By their order, column %2.</source>
-            <translation>%1. Según su orden, columna %2.</translation>
         </message>
         <message>
             <source>Not understood and left out: column %1.</source>
@@ -20144,6 +20218,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>%1 lines are more than are taken at once; paste at most %2.</source>
             <translation>%1 líneas son más de las que se toman de una vez; pegue como máximo %2.</translation>
+        </message>
+        <message>
+            <source>%1. Columns by their heads: %2.</source>
+            <translation>%1. Columnas según los encabezados: %2.</translation>
+        </message>
+        <message>
+            <source>%1. Columns by their order: %2.</source>
+            <translation>%1. Columnas según su orden: %2.</translation>
         </message>
     </context>
     <context>
@@ -20385,22 +20467,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>%1 ± %2</translation>
         </message>
         <message>
-            <source>The name</source>
-            <translation>El nombre</translation>
-        </message>
-        <message>
-            <source>The supplier</source>
-            <translation>El proveedor</translation>
-        </message>
-        <message>
-            <source>The lot</source>
-            <translation>El lote</translation>
-        </message>
-        <message>
-            <source>The certificate</source>
-            <translation>El certificado</translation>
-        </message>
-        <message>
             <source>The purity</source>
             <translation>La pureza</translation>
         </message>
@@ -20449,10 +20515,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>El volumen del matraz</translation>
         </message>
         <message>
-            <source>The flask</source>
-            <translation>El matraz</translation>
-        </message>
-        <message>
             <source>The uncertainty of the flask</source>
             <translation>La incertidumbre del matraz</translation>
         </message>
@@ -20469,8 +20531,20 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>La regla para su uso</translation>
         </message>
         <message>
-            <source>The note</source>
-            <translation>La nota</translation>
+            <source>That is your own rule, %1 after it was made.</source>
+            <translation>Es su regla propia, %1 después de la preparación.</translation>
+        </message>
+        <message>
+            <source>Then its loss leaves %1 of its strength, the least that may be used.</source>
+            <translation>Entonces la pérdida deja un %1 de la concentración, lo mínimo que puede usarse.</translation>
+        </message>
+        <message>
+            <source>That is %1 after it was made, the oldest that may be used.</source>
+            <translation>Son %1 después de la preparación, la edad máxima de uso.</translation>
+        </message>
+        <message>
+            <source>%1, until %2</source>
+            <translation>%1, hasta %2</translation>
         </message>
     </context>
     <context>
@@ -20721,7 +20795,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>By way of</source>
-            <translation>A través de</translation>
+            <translation>Del envase</translation>
         </message>
     </context>
     <context>
@@ -22172,6 +22246,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>Worksheet %1</source>
             <comment>a file name</comment>
             <translation>Hoja de trabajo %1</translation>
+        </message>
+        <message>
+            <source>Dilute %1:</source>
+            <comment>millilitres taken, made up to</comment>
+            <translation>Diluir %1:</translation>
         </message>
     </context>
 </TS>

@@ -6693,10 +6693,6 @@
             <translation>genre</translation>
         </message>
         <message>
-            <source>loss per hour</source>
-            <translation>perte par heure</translation>
-        </message>
-        <message>
             <source>lot</source>
             <translation>lot</translation>
         </message>
@@ -6751,10 +6747,6 @@
         <message>
             <source>product</source>
             <translation>produit</translation>
-        </message>
-        <message>
-            <source>purity</source>
-            <translation>pureté</translation>
         </message>
         <message>
             <source>columns of the rack</source>
@@ -7401,10 +7393,6 @@
             <translation>programme</translation>
         </message>
         <message>
-            <source>purity, plus or minus</source>
-            <translation>pureté, plus ou moins</translation>
-        </message>
-        <message>
             <source>what is watched</source>
             <translation>ce qui est suivi</translation>
         </message>
@@ -7525,10 +7513,6 @@
             <translation>limite supérieure</translation>
         </message>
         <message>
-            <source>use by</source>
-            <translation>à utiliser jusqu’au</translation>
-        </message>
-        <message>
             <source>value</source>
             <translation>valeur</translation>
         </message>
@@ -7537,16 +7521,63 @@
             <translation>version</translation>
         </message>
         <message>
-            <source>water</source>
-            <translation>teneur en eau</translation>
-        </message>
-        <message>
-            <source>water, plus or minus</source>
-            <translation>teneur en eau, plus ou moins</translation>
-        </message>
-        <message>
             <source>width of the limits</source>
             <translation>largeur des limites</translation>
+        </message>
+        <message>
+            <source>good until</source>
+            <translation>utilisable jusqu’au</translation>
+        </message>
+        <message>
+            <source>with entries 2 to %1, which made the tables of the file</source>
+            <translation>avec les entrées 2 à %1, qui ont créé les tables du fichier</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n tubes by %1</source>
+            <translation>
+                <numerusform>%n tube selon %1</numerusform>
+                <numerusform>%n tubes selon %1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>standards</source>
+            <translation>étalons</translation>
+        </message>
+        <message>
+            <source>readings</source>
+            <translation>lectures</translation>
+        </message>
+        <message>
+            <source>%1: tube %2</source>
+            <translation>%1 : tube %2</translation>
+        </message>
+        <message>
+            <source>loss per hour (%)</source>
+            <translation>perte par heure (%)</translation>
+        </message>
+        <message>
+            <source>purity (%)</source>
+            <translation>pureté (%)</translation>
+        </message>
+        <message>
+            <source>purity, plus or minus (%)</source>
+            <translation>pureté, plus ou moins (%)</translation>
+        </message>
+        <message>
+            <source>use by, by its own rule</source>
+            <translation>utilisable jusqu’au, selon la règle propre</translation>
+        </message>
+        <message>
+            <source>water (%)</source>
+            <translation>teneur en eau (%)</translation>
+        </message>
+        <message>
+            <source>water, plus or minus (%)</source>
+            <translation>teneur en eau, plus ou moins (%)</translation>
+        </message>
+        <message>
+            <source>%1, made from %2</source>
+            <translation>%1, préparé à partir de %2</translation>
         </message>
     </context>
     <context>
@@ -7925,6 +7956,41 @@
             <translation>
                 <numerusform>presque vide, suffit pour %n tube</numerusform>
                 <numerusform>presque vide, suffit pour %n tubes</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>expired</source>
+            <translation>périmé</translation>
+        </message>
+        <message>
+            <source>open too long</source>
+            <translation>ouvert trop longtemps</translation>
+        </message>
+        <message>
+            <source>dissolved too long ago</source>
+            <translation>dissous il y a trop longtemps</translation>
+        </message>
+        <message>
+            <source>stored too long</source>
+            <translation>stocké trop longtemps</translation>
+        </message>
+        <message>
+            <source>what it was filled from is too old</source>
+            <translation>ce dont il a été rempli est trop vieux</translation>
+        </message>
+        <message>
+            <source>dissolved</source>
+            <translation>dissous</translation>
+        </message>
+        <message>
+            <source>opened</source>
+            <translation>ouvert</translation>
+        </message>
+        <message numerus="yes">
+            <source>good for %n more days</source>
+            <translation>
+                <numerusform>bon encore %n jour</numerusform>
+                <numerusform>bon encore %n jours</numerusform>
             </translation>
         </message>
     </context>
@@ -12068,6 +12134,14 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <source>Guard band</source>
             <translation>Bande de garde</translation>
         </message>
+        <message>
+            <source>is empty; say what it is a limit of</source>
+            <translation>est vide ; indiquez à quoi s’applique la limite</translation>
+        </message>
+        <message>
+            <source>is empty; say what is measured</source>
+            <translation>est vide ; indiquez ce qui est mesuré</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LimitsModel</name>
@@ -13308,6 +13382,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <source>Noted as not opened.</source>
             <translation>Noté comme non ouvert.</translation>
         </message>
+        <message>
+            <source>In the book: %1, lot %2, %3, good until %4 by its label. The label stays here for the next container of it.</source>
+            <translation>Dans le registre : %1, lot %2, %3, bon jusqu’au %4 d’après l’étiquette. L’étiquette reste ici pour le prochain flacon de ce lot.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::MainWindow</name>
@@ -14370,6 +14448,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>What interferes</source>
             <translation>Ce qui interfère</translation>
+        </message>
+        <message>
+            <source>What is from memory was set down by whoever wrote the method, for a shipped one by the makers of the program, without a published source.</source>
+            <translation>Ce qui est de mémoire a été noté par l’auteur de la méthode, pour une méthode fournie par les auteurs du programme, sans source publiée.</translation>
         </message>
     </context>
     <context>
@@ -16084,6 +16166,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Thrown away, b&amp;ecause</source>
             <translation>Jeté, &amp;motif</translation>
+        </message>
+        <message>
+            <source>Keeps by your own rule</source>
+            <translation>Conservation selon votre propre règle</translation>
         </message>
     </context>
     <context>
@@ -20114,24 +20200,12 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>%1 attendu</translation>
         </message>
         <message>
-            <source>%1 is %2</source>
-            <translation>%1 est %2</translation>
-        </message>
-        <message>
             <source>, </source>
             <translation>, </translation>
         </message>
         <message>
             <source>Lines pasted: %1</source>
             <translation>Lignes collées : %1</translation>
-        </message>
-        <message>
-            <source>%1. By the heads, column %2.</source>
-            <translation>%1. D’après les en-têtes, colonne %2.</translation>
-        </message>
-        <message>
-            <source>%1. By their order, column %2.</source>
-            <translation>%1. D’après leur ordre, colonne %2.</translation>
         </message>
         <message>
             <source>Not understood and left out: column %1.</source>
@@ -20144,6 +20218,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>%1 lines are more than are taken at once; paste at most %2.</source>
             <translation>%1 lignes, c’est plus qu’il n’en est pris à la fois ; collez-en au plus %2.</translation>
+        </message>
+        <message>
+            <source>%1. Columns by their heads: %2.</source>
+            <translation>%1. Colonnes d’après les en-têtes : %2.</translation>
+        </message>
+        <message>
+            <source>%1. Columns by their order: %2.</source>
+            <translation>%1. Colonnes d’après leur ordre : %2.</translation>
         </message>
     </context>
     <context>
@@ -20385,22 +20467,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>%1 ± %2</translation>
         </message>
         <message>
-            <source>The name</source>
-            <translation>Le nom</translation>
-        </message>
-        <message>
-            <source>The supplier</source>
-            <translation>Le fournisseur</translation>
-        </message>
-        <message>
-            <source>The lot</source>
-            <translation>Le lot</translation>
-        </message>
-        <message>
-            <source>The certificate</source>
-            <translation>Le certificat</translation>
-        </message>
-        <message>
             <source>The purity</source>
             <translation>La pureté</translation>
         </message>
@@ -20449,10 +20515,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Le volume de la fiole</translation>
         </message>
         <message>
-            <source>The flask</source>
-            <translation>La fiole</translation>
-        </message>
-        <message>
             <source>The uncertainty of the flask</source>
             <translation>L’incertitude de la fiole</translation>
         </message>
@@ -20469,8 +20531,20 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>La règle d’emploi</translation>
         </message>
         <message>
-            <source>The note</source>
-            <translation>La note</translation>
+            <source>That is your own rule, %1 after it was made.</source>
+            <translation>C’est votre propre règle, %1 après la préparation.</translation>
+        </message>
+        <message>
+            <source>Then its loss leaves %1 of its strength, the least that may be used.</source>
+            <translation>La perte laisse alors %1 du titre, le minimum utilisable.</translation>
+        </message>
+        <message>
+            <source>That is %1 after it was made, the oldest that may be used.</source>
+            <translation>C’est %1 après la préparation, l’âge maximal utilisable.</translation>
+        </message>
+        <message>
+            <source>%1, until %2</source>
+            <translation>%1, jusqu’au %2</translation>
         </message>
     </context>
     <context>
@@ -20721,7 +20795,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>By way of</source>
-            <translation>Par</translation>
+            <translation>Par le flacon</translation>
         </message>
     </context>
     <context>
@@ -22172,6 +22246,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>Worksheet %1</source>
             <comment>a file name</comment>
             <translation>Feuille de paillasse %1</translation>
+        </message>
+        <message>
+            <source>Dilute %1:</source>
+            <comment>millilitres taken, made up to</comment>
+            <translation>Diluer %1 :</translation>
         </message>
     </context>
 </TS>
