@@ -153,7 +153,7 @@ QString limitOriginName(LimitOrigin origin)
     case LimitOrigin::Noise:
         return CheckText::tr("noise of the readings");
     case LimitOrigin::Label:
-        return CheckText::tr("lot's label");
+        return CheckText::tr("lot's last good day");
     case LimitOrigin::Method:
         break;
     }

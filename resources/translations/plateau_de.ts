@@ -1506,10 +1506,6 @@
             <translation>Rauschen der Ablesungen</translation>
         </message>
         <message>
-            <source>lot's label</source>
-            <translation>Etikett der Charge</translation>
-        </message>
-        <message>
             <source>method</source>
             <translation>Methode</translation>
         </message>
@@ -2229,6 +2225,10 @@
         <message>
             <source>Suspect an interference or a pipetting error.</source>
             <translation>Verdacht auf eine Störung oder einen Pipettierfehler.</translation>
+        </message>
+        <message>
+            <source>lot's last good day</source>
+            <translation>letzter Verwendungstag der Charge</translation>
         </message>
     </context>
     <context>
@@ -9827,6 +9827,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Say who decides: type a name.</source>
             <translation>Angeben, wer entscheidet: einen Namen eingeben.</translation>
+        </message>
+        <message>
+            <source>The passphrase was taken out, since nobody did anything for a minute: type it again.</source>
+            <translation>Die Passphrase wurde herausgenommen, da eine Minute lang niemand etwas tat: bitte erneut eingeben.</translation>
         </message>
     </context>
     <context>

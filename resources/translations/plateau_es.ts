@@ -1506,10 +1506,6 @@
             <translation>ruido de las lecturas</translation>
         </message>
         <message>
-            <source>lot's label</source>
-            <translation>etiqueta del lote</translation>
-        </message>
-        <message>
             <source>method</source>
             <translation>método</translation>
         </message>
@@ -2229,6 +2225,10 @@
         <message>
             <source>Suspect an interference or a pipetting error.</source>
             <translation>Sospeche una interferencia o un error de pipeteo.</translation>
+        </message>
+        <message>
+            <source>lot's last good day</source>
+            <translation>caducidad del lote</translation>
         </message>
     </context>
     <context>
@@ -9827,6 +9827,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>Say who decides: type a name.</source>
             <translation>Indique quién decide: escriba un nombre.</translation>
+        </message>
+        <message>
+            <source>The passphrase was taken out, since nobody did anything for a minute: type it again.</source>
+            <translation>Se borró la frase de contraseña, porque nadie hizo nada durante un minuto: escríbala de nuevo.</translation>
         </message>
     </context>
     <context>

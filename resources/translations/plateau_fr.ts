@@ -1506,10 +1506,6 @@
             <translation>bruit des lectures</translation>
         </message>
         <message>
-            <source>lot's label</source>
-            <translation>étiquette du lot</translation>
-        </message>
-        <message>
             <source>method</source>
             <translation>méthode</translation>
         </message>
@@ -2229,6 +2225,10 @@
         <message>
             <source>Suspect an interference or a pipetting error.</source>
             <translation>Soupçonnez une interférence ou une erreur de pipetage.</translation>
+        </message>
+        <message>
+            <source>lot's last good day</source>
+            <translation>dernier jour de validité du lot</translation>
         </message>
     </context>
     <context>
@@ -9827,6 +9827,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>Say who decides: type a name.</source>
             <translation>Indiquez qui statue : tapez un nom.</translation>
+        </message>
+        <message>
+            <source>The passphrase was taken out, since nobody did anything for a minute: type it again.</source>
+            <translation>La phrase de passe a été effacée, car rien ne s’est passé pendant une minute : saisissez-la de nouveau.</translation>
         </message>
     </context>
     <context>

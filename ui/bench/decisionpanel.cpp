@@ -77,6 +77,9 @@ DecisionPanel::DecisionPanel(const Theme &theme, BenchSession &session, QWidget 
     connect(&session, &BenchSession::personChanged, this,
             [this] { m_signature->setName(usualName()); });
     connect(m_signature, &SignatureFields::edited, m_notice, &Notice::clear);
+    connect(m_signature, &SignatureFields::forgotten, this, [this] {
+        m_notice->say(State::Info, tr("The passphrase was taken out, since nobody did anything for a minute: type it again."));
+    });
     // Enter alone decides nothing; it leads to what would.
     connect(m_signature, &SignatureFields::returnPressed, this,
             [this] { (m_accept->isEnabled() ? m_accept : m_reject)->setFocus(); });

@@ -8,6 +8,8 @@
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
+#include <QApplication>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -52,8 +54,14 @@ SignatureFields::SignatureFields(const Theme &theme, const QString &nameCaption,
     });
     m_kept.setSingleShot(true);
     m_kept.setInterval(keptFor_ms);
-    connect(&m_kept, &QTimer::timeout, this, &SignatureFields::clearPassphrase);
+    connect(&m_kept, &QTimer::timeout, this, [this] {
+        if (m_passphrase->text().isEmpty())
+            return;
+        clearPassphrase();
+        Q_EMIT forgotten();
+    });
     connect(m_passphrase, &QLineEdit::textChanged, &m_kept, qOverload<>(&QTimer::start));
+    qApp->installEventFilter(this);
     for (QLineEdit *field : std::initializer_list<QLineEdit *>{m_name, m_passphrase})
         connect(field, &QLineEdit::textEdited, this, &SignatureFields::edited);
     // A name that is to sign leads to its passphrase, not past it.
@@ -101,6 +109,15 @@ void SignatureFields::clearPassphrase()
 {
     m_passphrase->clear();
     m_typedBy.clear();
+}
+
+bool SignatureFields::eventFilter(QObject *watched, QEvent *event)
+{
+    // Somebody who writes the reason is still there.
+    const bool isAct = event->type() == QEvent::KeyPress || event->type() == QEvent::MouseButtonPress;
+    if (isAct && m_kept.isActive() && watched->isWidgetType() && static_cast<QWidget *>(watched)->window() == window())
+        m_kept.start();
+    return QWidget::eventFilter(watched, event);
 }
 
 void SignatureFields::hideEvent(QHideEvent *event)

@@ -48,15 +48,18 @@ public:
     /// After a refusal: to the passphrase if it has to be typed, else to the name.
     void focusRefused();
 
-    /// So long a passphrase is kept that nobody types at.
+    /// So long a passphrase is kept while nobody does anything in its window.
     static constexpr int keptFor_ms = 60'000;
 
 Q_SIGNALS:
     void edited();
     void returnPressed();
+    /// The passphrase was taken out because nobody did anything.
+    void forgotten();
 
 protected:
     void hideEvent(QHideEvent *event) override;
+    bool eventFilter(QObject *watched, QEvent *event) override;
 
 private:
     OfferField *m_name;

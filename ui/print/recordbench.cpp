@@ -3,6 +3,7 @@
 #include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/run/volumes.h"
+#include "core/run/waits.h"
 #include "ui/print/recordparts.h"
 #include "ui/print/reporttext.h"
 #include "ui/print/worksheetcontent.h"
@@ -217,9 +218,24 @@ void writeDosings(PageFlow &flow, const RecordPart &part)
                               dosing.lot.isEmpty() ? none : dosing.lot,
                               dosing.lotExpires ? assay::shownDay(*dosing.lotExpires) : none,
                               dosing.pipette.isEmpty() ? none : dosing.pipette, dosing.person,
-                              momentOnReport(dosing.first), momentOnReport(dosing.last)});
+                              assay::shownMoment(dosing.first), assay::shownMoment(dosing.last)});
     flow.subheading(RecordbenchWords::tr("Pipetting as it was ticked"));
     flow.table(table);
+}
+
+/// In the order of the work.
+QString timesOf(const RecordPart &part, const run::Tube &tube, run::TubeAct::Kind kind)
+{
+    QStringList texts;
+    for (const run::TubeAct &act : run::tubeActs(part.method, tube)) {
+        const auto at_min = run::timeOf_min(tube, act);
+        if (act.kind != kind || !at_min)
+            continue;
+        const assay::Component *component = assay::findComponent(part.method, act.name);
+        texts << RecordbenchWords::tr("%1: %2").arg(component ? component->name : act.name,
+                                                    QString::number(*at_min, 'f', 2));
+    }
+    return part.local(texts.join(u"; "_s));
 }
 
 /// Minutes on the run's own clock, where somebody marked them.
@@ -235,16 +251,11 @@ void writeClock(PageFlow &flow, const RecordPart &part)
     table.columns = {{RecordbenchWords::tr("tube"), Fit::Natural, true},
                      {RecordbenchWords::tr("added, minutes on the run's clock"), Fit::Wrap},
                      {RecordbenchWords::tr("read, minutes on the run's clock"), Fit::Wrap}};
-    const auto timesOf = [&part](const std::map<QString, double> &times) {
-        QStringList texts;
-        for (const auto &[name, at_min] : times)
-            texts << RecordbenchWords::tr("%1: %2").arg(name, QString::number(at_min, 'f', 2));
-        return part.local(texts.join(u"; "_s));
-    };
     for (std::size_t i = 0; i < part.run.tubes.size(); ++i) {
-        if (isMarked(part.run.tubes[i]))
-            table.rows.push_back({QString::number(i + 1), timesOf(part.run.tubes[i].addedAt_min),
-                                  timesOf(part.run.tubes[i].readAt_min)});
+        const run::Tube &tube = part.run.tubes[i];
+        if (isMarked(tube))
+            table.rows.push_back({QString::number(i + 1), timesOf(part, tube, run::TubeAct::Kind::Add),
+                                  timesOf(part, tube, run::TubeAct::Kind::Read)});
     }
     flow.subheading(RecordbenchWords::tr("When it was done"));
     flow.table(table);
