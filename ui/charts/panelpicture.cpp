@@ -139,10 +139,12 @@ public:
     }
     void give(PanelPicture &picture) const
     {
-        if (m_any) {
-            picture.lowest = m_lowest;
-            picture.highest = m_highest;
-        }
+        if (!m_any)
+            return;
+        // One value alone says nothing of its scatter: the scale must not make a mountain of its last figure.
+        const double around = m_lowest < m_highest ? 0 : 0.05 * std::abs(m_lowest);
+        picture.lowest = m_lowest - around;
+        picture.highest = m_highest + around;
     }
 
 private:
