@@ -31,7 +31,7 @@ constexpr double number_mm = 7.5;
 constexpr double smallestContents_mm = 33;
 constexpr double largestContents_mm = 90;
 /// What the tubes' contents have before columns get more than they need for their volumes.
-constexpr double comfortableContents_mm = 50;
+constexpr double comfortableContents_mm = 42;
 constexpr double largestHeadWord_mm = 20;
 constexpr double smallestRound_mm = 12.5;
 /// Two lines of the smallest type.
