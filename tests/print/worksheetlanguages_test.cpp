@@ -147,6 +147,9 @@ TEST(WorksheetLanguages, KeepARackOfTwentyFourOnOneUprightPage)
             worksheetOf(method, test::rackOf(24), planning::usualLaboratory().glassware);
         content.rackColumns = 6;
         EXPECT_EQ(tableOf(content, Paper::A4).orientation, QPageLayout::Portrait) << language.toStdString();
+        content.startAt_s[content.rounds[4].step] = std::vector<int>(24, 345);
+        content.startAt_s[content.rounds[5].step] = std::vector<int>(24, 945);
+        EXPECT_EQ(tableOf(content, Paper::A4).orientation, QPageLayout::Portrait) << language.toStdString();
         EXPECT_EQ(Printed(worksheetPdf(content, Paper::A4)).pages(), 1) << language.toStdString();
     }
 }

@@ -207,16 +207,21 @@ void WorksheetRows::paintDose(Canvas &canvas, QRectF cell, const SheetColumn &co
         canvas.text(cell, u"–"_s, {8, false, Qt::AlignCenter});
         return;
     }
-    if (column.start_mm > 0) {
+    if (column.start_mm > 0 && !column.isStartAbove) {
         paintStart(canvas, {cell.right() - column.start_mm, cell.top() + 0.3, column.start_mm - 0.3, 2.7}, round, tube);
         cell.setRight(cell.right() - column.start_mm);
     }
     canvas.box({cell.left() + 0.9, cell.center().y() - tickBox_mm / 2, tickBox_mm, tickBox_mm}, 0.3);
-    const QRectF text(cell.left() + tickBox_mm + 2, cell.top() + 0.5, cell.width() - tickBox_mm - 2.4,
+    QRectF text(cell.left() + tickBox_mm + 2, cell.top() + 0.5, cell.width() - tickBox_mm - 2.4,
                       cell.height() - 1);
     if (dose->odd)
         canvas.fill(text);
     const QString content = standIn(m_content.run, *dose, tube);
+    if (column.isStartAbove && content.isEmpty() && !dose->odd) {
+        constexpr double time_mm = 2.4;
+        paintStart(canvas, {text.left(), cell.top() + 0.3, text.width() + 0.2, time_mm}, round, tube);
+        text.setTop(cell.top() + 0.3 + time_mm);
+    }
     const TextStyle volume{volumeSize_pt, dose->odd, Qt::AlignCenter, 1, dose->odd};
     if (content.isEmpty()) {
         canvas.shrunkText(text, doseText(round, dose->volume_mL), volume, smallestCaption_pt);

@@ -31,7 +31,7 @@ constexpr double number_mm = 7.5;
 constexpr double smallestContents_mm = 33;
 constexpr double largestContents_mm = 90;
 /// What the tubes' contents have before columns get more than they need for their volumes.
-constexpr double comfortableContents_mm = 50;
+constexpr double comfortableContents_mm = 42;
 constexpr double largestHeadWord_mm = 20;
 constexpr double smallestRound_mm = 12.5;
 /// Two lines of the smallest type.
@@ -44,10 +44,13 @@ struct ColumnRoom {
     double reading_mm;
     /// Of what stands in for a component: the widest that is shown whole.
     double standIn_mm;
+    /// The times of additions beside the volumes, else above them.
+    bool areStartsBeside = true;
 };
 constexpr ColumnRoom usualRoom{25, 26};
 constexpr ColumnRoom tightRoom{22, 26};
-constexpr ColumnRoom tightestRoom{22, 9};
+constexpr ColumnRoom startsAboveRoom{22, 26, false};
+constexpr ColumnRoom tightestRoom{22, 9, false};
 
 /// With the font's own measures, whatever device it will be drawn on.
 double textWidth_mm(const QString &text, double size_pt, bool bold)
@@ -174,7 +177,9 @@ private:
         const auto at = static_cast<std::size_t>(index);
         if (index == 0 || m_content.rounds[at - 1].step != round.step)
             column.start_mm = startWidth_mm(m_content, round);
-        column.width_mm += column.start_mm;
+        column.isStartAbove = column.start_mm > 0 && !m_room.areStartsBeside;
+        if (!column.isStartAbove)
+            column.width_mm += column.start_mm;
         columns.push_back(column);
     }
     void add(const assay::MixStep &, int) { m_pause << WorksheettableWords::tr("mix"); }
@@ -277,6 +282,7 @@ SheetTable tableOf(const WorksheetContent &content, Paper paper)
         ColumnRoom room;
     } ways[] = {{QPageLayout::Portrait, usualRoom},
                 {QPageLayout::Portrait, tightRoom},
+                {QPageLayout::Portrait, startsAboveRoom},
                 {QPageLayout::Landscape, usualRoom},
                 {QPageLayout::Landscape, tightRoom},
                 {QPageLayout::Landscape, tightestRoom}};

@@ -30,6 +30,8 @@ struct SheetColumn {
     bool hasUprightSwirl = false;
     /// Of the time at which each tube gets it, beside the volume; 0 where none is planned.
     double start_mm = 0;
+    /// Where the columns have no room for it beside: above the volumes that stand alone.
+    bool isStartAbove = false;
 };
 
 /// The table with its place on the sheet: margins, widths, and upright or across, whichever holds it.
