@@ -15760,8 +15760,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken.</translation>
         </message>
         <message>
-            <source>E&amp;xplain this warning</source>
-            <translation>Diese Warnung erkl&amp;ären</translation>
+            <source>Explain this warning</source>
+            <translation>Diese Warnung erklären</translation>
         </message>
         <message>
             <source>What the warning means, and what to do about it; F1 does the same</source>

@@ -15760,7 +15760,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Indique primero quién está en la mesa: escriba su nombre a la izquierda y pulse Intro.</translation>
         </message>
         <message>
-            <source>E&amp;xplain this warning</source>
+            <source>Explain this warning</source>
             <translation>Explicar esta advertencia</translation>
         </message>
         <message>

@@ -15760,8 +15760,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Indiquez d’abord qui est à la paillasse : tapez votre nom à gauche et appuyez sur Entrée.</translation>
         </message>
         <message>
-            <source>E&amp;xplain this warning</source>
-            <translation>Expliquer cet a&amp;vertissement</translation>
+            <source>Explain this warning</source>
+            <translation>Expliquer cet avertissement</translation>
         </message>
         <message>
             <source>What the warning means, and what to do about it; F1 does the same</source>

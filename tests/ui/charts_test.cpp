@@ -461,7 +461,7 @@ TEST(PointPanel, AsksForTheReasonOfWhatIsChosen)
     series[1].omission = std::make_shared<charts::Omission>(charts::Omission{u"bubble"_s, u"Ada"_s, {}});
     chart.series = std::move(series);
     panel.setPoint(chart, 1);
-    EXPECT_EQ(find<QPushButton>(panel, u"chartOmit"_s).text(), u"Take it &back"_s);
+    EXPECT_EQ(find<QPushButton>(panel, u"chartOmit"_s).text(), u"&Let it count again"_s);
 }
 
 TEST(LossPanel, SaysWhatTheFitSays)

@@ -131,7 +131,7 @@ TEST_F(ShelfText, EachFaultNamesItsRowAndColumnAndWhatWouldBeRight)
     const std::vector<Expected> expected{{1, Id, "the id cannot be used"},
                                          {2, ui::shelf::Expected, "does not end in a number"},
                                          {3, ui::shelf::Expected, "No method measures \"starch\""},
-                                         {4, Received, "write the day as 2026-03-02"},
+                                         {4, Received, "write the day as 2026-12-31"},
                                          {5, Received, "still to come"},
                                          {6, Matrix, "turbid"},
                                          {6, Form, "liquid or solid"},

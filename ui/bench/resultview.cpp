@@ -80,7 +80,7 @@ void ResultView::divideLists()
     if (m_isDividedByHand || !m_lists->isVisible())
         return;
     const int frame = m_resultsTable->horizontalHeader()->height() + 2 * m_resultsTable->frameWidth() +
-               m_resultsTable->horizontalScrollBar()->sizeHint().height();
+                      m_resultsTable->horizontalScrollBar()->sizeHint().height();
     int rows = frame;
     for (int row = 0; row < m_results->rowCount() && rows < m_lists->height(); ++row)
         rows += m_resultsTable->rowHeight(row);
@@ -89,7 +89,7 @@ void ResultView::divideLists()
     for (int row = 0; row < std::min(usualRows, m_results->rowCount()); ++row)
         usual += m_resultsTable->rowHeight(row);
     const int upper = std::min(rows, std::max(usual, m_lists->height() / 2));
-    m_lists->setSizes({upper, m_lists->height() - upper});
+    m_lists->setSizes({upper, m_lists->height() - m_lists->handleWidth() - upper});
 }
 
 void ResultView::resizeEvent(QResizeEvent *event)

@@ -86,7 +86,7 @@ QWidget *PlanPage::buildSide()
     auto *put = button(m_theme, tr("P&ut on the bench"), u"putOnBench"_s, side);
     auto *layout = new QVBoxLayout(side);
     setGaps(m_theme, layout);
-    m_explain = button(m_theme, tr("E&xplain this warning"), u"explainWarning"_s, side);
+    m_explain = button(m_theme, tr("Explain this warning"), u"explainWarning"_s, side);
     m_explain->setToolTip(tr("What the warning means, and what to do about it; F1 does the same"));
     m_explain->hide();
     connect(m_explain, &QPushButton::clicked, this, [this] { callHelp(*m_explain); });

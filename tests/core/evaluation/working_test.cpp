@@ -81,7 +81,7 @@ TEST(Working, OfASolidEveryFactorOfTheFormulaStandsInItsNumbers)
     EXPECT_TRUE(diluted.contains(u" x (50 / 5) x 0.1 / 5 x 100 = "_s)) << diluted.toStdString();
     const QString plain = writtenWith({});
     EXPECT_TRUE(plain.contains(u" x 1 x 0.1 / 5 x 100 = "_s)) << plain.toStdString();
-    EXPECT_TRUE(plain.contains(u"dilution factor, made up to / taken"_s)) << "F among the symbols";
+    EXPECT_TRUE(plain.contains(u"Symbols: F: "_s)) << "F among the symbols";
 }
 
 TEST(Working, SaysLastWhatItsSymbolsMeanAndTheirUnits)
