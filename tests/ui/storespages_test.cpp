@@ -260,7 +260,8 @@ TEST_F(StoresWindow, EnterInTheProposalsOfReagentsChoosesAndDoesNotStore)
     EXPECT_EQ(reagent->currentText(), u"Enzyme suspension"_s);
     EXPECT_EQ(noticeText(), QString()) << "nothing was to be stored yet";
     const auto *lot = find<QLineEdit>(u"receivedLot"_s);
-    EXPECT_TRUE(QTest::qWaitFor([&] { return window->focusWidget() == lot; })) << "and on to the next";
+    EXPECT_TRUE(QTest::qWaitFor([&] { return window->focusWidget() == lot; }))
+        << "and on to the next, not to " << window->focusWidget()->objectName().toStdString();
 }
 
 TEST_F(StoresWindow, WhatHappensToAContainerStandsInItsLedger)
