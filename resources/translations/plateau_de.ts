@@ -8888,7 +8888,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Lead ti&amp;me, before it is due</source>
-            <translation>&amp;Vorlaufzeit, vor der Fälligkeit</translation>
+            <translation>&amp;Vorlaufzeit vor der Fälligkeit</translation>
         </message>
         <message>
             <source>Soon is one low tone, now two, late three high ones.</source>
@@ -9035,7 +9035,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <name>plateau::ui::CellsTable</name>
         <message>
             <source>Type to fill a cell, Enter goes on, F2 changes what is there. Insert adds a row, Ctrl+Delete takes it away, Alt+Up and Alt+Down move it, Ctrl+Z takes back.</source>
-            <translation>Eingeben füllt eine Zelle, Enter geht weiter, F2 ändert den Inhalt. Einfg fügt eine Zeile ein, Strg+Entf entfernt sie, Alt+Auf und Alt+Ab verschieben sie, Strg+Z macht rückgängig.</translation>
+            <translation>Tippen füllt eine Zelle, Enter geht weiter, F2 ändert den Inhalt. Einfg fügt eine Zeile ein, Strg+Entf entfernt sie, Alt+Auf und Alt+Ab verschieben sie, Strg+Z macht rückgängig.</translation>
         </message>
         <message>
             <source>Insert row</source>
@@ -16165,7 +16165,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Analyte molecules in one of the substance</source>
-            <translation>Analytmoleküle in einem der Substanz</translation>
+            <translation>Analytmoleküle je Substanzmolekül</translation>
         </message>
         <message>
             <source>Thrown away, b&amp;ecause</source>

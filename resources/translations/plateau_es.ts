@@ -16730,7 +16730,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Locked. R&amp;eason to put it back on the bench, where revision %1 begins</source>
-            <translation>Blo&amp;queado. Motivo para devolverla a la mesa, donde empieza la edición %1</translation>
+            <translation>Tanda blo&amp;queada. Motivo para devolverla a la mesa, donde empieza la edición %1</translation>
         </message>
         <message>
             <source>%1: on the bench now</source>
@@ -17911,7 +17911,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Who may: %1.</source>
-            <translation>Puede decidir: %1.</translation>
+            <translation>Pueden decidir: %1.</translation>
         </message>
         <message>
             <source>accepted: read again, and the reading is right</source>

@@ -16025,7 +16025,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Share of %1</source>
-            <translation>Part de %1</translation>
+            <translation>Part dans l’incertitude : %1</translation>
         </message>
         <message>
             <source>Weighed (u of each)</source>

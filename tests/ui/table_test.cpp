@@ -276,6 +276,8 @@ TEST(ShownNumbers, HaveTheSignOfTheLocaleWhereTheyHaveAUnit)
     EXPECT_EQ(shownNumber(u"<0.05"_s), u"<0,05"_s);
     EXPECT_EQ(shownCell(u"27.11.2026"_s, Qt::AlignLeft, true), u"27.11.2026"_s) << "the day of a check is no number";
     EXPECT_EQ(shownCell(u"0.168"_s, Qt::AlignLeft, true), u"0,168"_s);
+    EXPECT_EQ(shownCell(u"-0.1 bis 4"_s, Qt::AlignLeft, true), u"\u22120,1 bis 4"_s);
+    EXPECT_EQ(shownNumbers(u"pipette 0.5 to 5 mL"_s), u"pipette 0.5 to 5 mL"_s) << "English here is a name";
     EXPECT_EQ(shownNumber(u"-0.05"_s), u"\u22120,05"_s);
 }
 

@@ -68,6 +68,7 @@ QWidget *RunDetails::buildChecks()
 {
     m_checksTable = rowTable(m_theme, m_checks, tr("Checks"), u"checks"_s, this);
     m_checksTable->setFlexibleMinimum(namesOfChecks);
+    m_checksTable->setWholeColumn(ChecksModel::Outcome);
     m_checkText = plainLabel({}, this);
     m_checkText->setObjectName(u"checkText"_s);
     m_checkText->setWordWrap(true);

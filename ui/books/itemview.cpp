@@ -128,7 +128,7 @@ QWidget *ItemView::buildChosen()
     m_findings = new FactsModel(this, findingTexts());
     m_findings->show(findingTitles(), {});
     m_findingsTable = new Table(m_theme, m_findings, tr("Findings of the check"), u"itemFindings"_s, host);
-    m_findingsTable->setFlexibleColumn(0);
+    m_findingsTable->setWholeColumn(0);
     m_withdrawal = new QWidget(host);
     auto *caption = new QLabel(tr("Keyed &wrongly, because"), m_withdrawal);
     m_reason = new QLineEdit(m_withdrawal);

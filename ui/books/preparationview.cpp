@@ -141,6 +141,7 @@ QWidget *PreparationView::buildHeader()
     m_title->setFont(m_theme.large());
     m_title->setObjectName(u"preparationTitle"_s);
     m_now = plainLabel({}, header);
+    m_now->setWordWrap(true);
     m_now->setObjectName(u"preparationNow"_s);
     m_label = button(m_theme, tr("&Label as PDF…"), u"labelPreparation"_s, header);
     auto *back = button(m_theme, tr("Ba&ck to the list"), u"backToStandards"_s, header);

@@ -64,7 +64,7 @@ QString withDecimalSigns(const QString &text)
     static const QString reading = u"(?<=A\\d is |A\\d ist |A\\d vaut |A\\d es )"_s;
     static const QString outside = u"(?<=outside |außerhalb von |hors de |fuera de )"_s;
     static const QRegularExpression numbers(
-        u"(?<![\\w.,/-])(?:\\d+\\.\\d+(?=%1|%2|(?: (?:±|\\+|to|bis|à|a) |\u2013)\\d+(?:\\.\\d+)?%1|"
+        u"(?<![\\w.,/-])(?:\\d+\\.\\d+(?=%1|%2|(?: (?:±|\\+|bis|à|a) |\u2013)\\d+(?:\\.\\d+)?%1|"
         "-? (?:to|bis|à|a) \\d+(?:\\.\\d+)?%2)|"
         "\\d\\.\\d{3,5}(?![\\w/-]|[.,]\\d)|"
         "%4\\d+\\.\\d{3}(?![\\w/-]|[.,]\\d)|"
@@ -110,7 +110,9 @@ QString shownFormula(const QString &text)
 
 QString shownCell(const QString &text, Qt::Alignment alignment, bool isFigure)
 {
-    const bool isNumber = (alignment & Qt::AlignRight) || (isFigure && isNameLikeANumber(text));
+    static const QRegularExpression range(u"^-?\\d+(?:\\.\\d+)? \\w{1,3} -?\\d+(?:\\.\\d+)?$"_s); // "-0.1 bis 4"
+    const bool isNumber =
+        (alignment & Qt::AlignRight) || (isFigure && (isNameLikeANumber(text) || range.match(text).hasMatch()));
     return isNumber ? shownNumber(text) : shownNumbers(text);
 }
 

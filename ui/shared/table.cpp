@@ -69,7 +69,7 @@ void Table::setLimit(int characters)
 
 void Table::setWholeColumn(int column)
 {
-    m_whole = column;
+    m_whole.insert(column);
 }
 
 bool Table::isText(int column) const
@@ -85,7 +85,7 @@ ColumnNeed Table::needOf(int column) const
     need.wanted = std::max(sizeHintForColumn(column), heading);
     need.usual = std::max(std::min(need.wanted, charactersWide(m_limit)), heading);
     need.least = need.usual;
-    if (column == m_whole) {
+    if (m_whole.contains(column)) {
         constexpr int mostOfWhole = 54;
         need.wanted = std::max(std::min(need.wanted, charactersWide(mostOfWhole)), heading);
         need.usual = need.least = need.wanted;

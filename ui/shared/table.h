@@ -6,6 +6,7 @@
 
 #include <QTableView>
 
+#include <set>
 #include <vector>
 
 namespace plateau::ui {
@@ -50,7 +51,7 @@ private:
     bool isText(int column) const;
     int charactersWide(int count) const;
 
-    int m_whole = -1;
+    std::set<int> m_whole;
     int m_flexible = 0;
     int m_flexibleMinimum = 18;
     int m_limit = 34;
