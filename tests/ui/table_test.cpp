@@ -307,6 +307,14 @@ TEST(ShownNumbers, HaveTheSignOfTheLocaleWhereTheyAreFactors)
         EXPECT_EQ(shownNumbers(name), name);
 }
 
+TEST(ShownNumbers, HaveTheDaysOfKeptSentencesInTheFormOfTheLocale)
+{
+    const QString kept = u"Photometer P1: Prüfung 16 vom 2026-05-12; check 17 of 2026-05-13, GLU 2026-05-28"_s;
+    EXPECT_EQ(shownNumbers(kept), kept);
+    const InLocale german(u"de_DE"_s);
+    EXPECT_EQ(shownNumbers(kept), u"Photometer P1: Prüfung 16 vom 12.05.2026; check 17 of 13.05.2026, GLU 2026-05-28"_s);
+}
+
 TEST(ShownFormulas, HaveTheSignsThatAreWrittenByHand)
 {
     EXPECT_EQ(shownFormula(u"dA x V / (e x d) - 2e-05"_s), u"dA \u00d7 V / (e \u00d7 d) \u2212 2\u00b710\u207b\u2075"_s);

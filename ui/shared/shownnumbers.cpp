@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/shared/shownnumbers.h"
 
+#include "core/assay/localday.h"
+
+#include <QDate>
 #include <QLocale>
 #include <QRegularExpression>
 
@@ -50,10 +53,22 @@ QString withPowersOfTen(const QString &text)
     return shown + text.mid(from);
 }
 
+/// "check 16 of 2026-05-12" is kept with a run as it stands; only after such a word a day is surely no name.
+QString withLocalDays(const QString &text)
+{
+    static const QRegularExpression day(u"(?<=\\b(?:of|du|de) |\\bvom )(\\d{4}-\\d{2}-\\d{2})(?![\\w-])"_s);
+    const QRegularExpressionMatch found = text.contains(u'-') ? day.match(text) : QRegularExpressionMatch();
+    const QDate read = found.hasMatch() ? QDate::fromString(found.captured(1), Qt::ISODate) : QDate();
+    if (!read.isValid())
+        return text;
+    return text.left(found.capturedStart()) + assay::shownDay(read) + withLocalDays(text.mid(found.capturedEnd()));
+}
+
 } // namespace
 
-QString withDecimalSigns(const QString &text)
+QString withDecimalSigns(const QString &given)
 {
+    const QString text = withLocalDays(given);
     // A number that a unit follows, which evaluation::withUnit parts from it by a no-break space: no name does that. The
     // first number of a range or of a value with its uncertainty goes with the one that has the unit. An absorbance has no
     // unit, but three decimals at least and never more than one figure before them, unless it is said what it is (13.850, which

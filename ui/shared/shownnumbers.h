@@ -12,7 +12,7 @@ namespace plateau::ui {
 /// an absorbance, the decimal sign of the locale. A hyphen or a point within a name, a date or a section (P-104,
 /// 2026-06-09, 4.2) stays, and so does a text that is a number alone.
 QString shownNumbers(QString text);
-/// The decimal signs alone: of a label, which is read and copied as it stands.
+/// The decimal signs and the days of kept sentences ("check 16 of 2026-05-12") alone: of a label, which is read and copied as it stands.
 QString withDecimalSigns(const QString &text);
 /// The same of a cell that holds a number and nothing else, or a day, which stays; a power of ten as it is written by hand.
 QString shownNumber(const QString &cell);
