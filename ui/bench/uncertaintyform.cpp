@@ -100,7 +100,7 @@ void UncertaintyForm::showRow(Row &row, const planning::OwnedInput &owned)
 {
     NumberEntry *entry = row.field->entry();
     const bool typed = isTyped(row);
-    row.owner->setText(ownerText(owned));
+    row.owner->setText(withDecimalSigns(ownerText(owned)));
     entry->setAccessibleDescription(ownerText(owned));
     if (typed)
         return;
