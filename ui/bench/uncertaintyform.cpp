@@ -6,6 +6,7 @@
 #include "ui/shared/keyednumber.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/widgets.h"
 
 #include <QFormLayout>
