@@ -112,6 +112,81 @@ TEST_F(ATable, LongWordsGiveWayBeforeItScrolls)
     EXPECT_FALSE(isCut(table, 0)) << "with the room";
 }
 
+TEST_F(ATable, WordsThatWrapMakeTheirRowHigherAndNothingIsCut)
+{
+    Table table(theme, &model, u"Lots"_s, u"lots"_s);
+    table.setFlexibleColumn(2);
+    table.setWrap(Table::Wrap::AsNeeded);
+    model.appendRow({new QStandardItem(u"Salt"_s), new QStandardItem(u"5 mL"_s), new QStandardItem(u"in use"_s)});
+    show(table, 420);
+    EXPECT_EQ(table.horizontalHeader()->length(), table.viewport()->width());
+    for (int row = 0; row < 3; ++row) {
+        for (int column = 0; column < 3; ++column)
+            EXPECT_FALSE(table.isCut(model.index(row, column))) << row << ", " << column;
+    }
+    const int line = table.fontMetrics().height();
+    EXPECT_GE(table.rowHeight(0), 2 * line);
+    EXPECT_GE(table.rowHeight(1), 2 * line);
+    EXPECT_EQ(table.rowHeight(2), theme.target()) << "a row that needs one line has one";
+    const QModelIndex salt = model.index(2, 0);
+    EXPECT_LE(table.fontMetrics().horizontalAdvance(u"Salt"_s), table.columnWidth(0));
+    model.item(2, 0)->setText(model.item(0, 0)->text());
+    EXPECT_TRUE(table.isCut(salt)) << "until its row has the height";
+    QApplication::processEvents();
+    EXPECT_FALSE(table.isCut(salt));
+    EXPECT_GE(table.rowHeight(2), 2 * line);
+    model.item(2, 0)->setText(u"Salt"_s);
+    QApplication::processEvents();
+    EXPECT_EQ(table.rowHeight(2), theme.target());
+    table.resize(1200, 200);
+    QApplication::processEvents();
+    EXPECT_EQ(table.rowHeight(0), theme.target()) << "with the room";
+}
+
+TEST_F(ATable, ARowIsNoHigherThanTheMostLines)
+{
+    Table table(theme, &model, u"Lots"_s, u"lots"_s);
+    table.setWrap(Table::Wrap::AsNeeded);
+    model.item(0, 2)->setText(QStringList(60, u"state"_s).join(u' '));
+    show(table, 420);
+    EXPECT_TRUE(table.isCut(model.index(0, 2)));
+    EXPECT_LE(table.rowHeight(0), (Table::mostLines + 1) * table.fontMetrics().lineSpacing());
+}
+
+TEST_F(ATable, OfManyRowsHasTwoLinesInEachWithoutMeasuringThem)
+{
+    Table table(theme, &model, u"Lots"_s, u"lots"_s);
+    table.setWrap(Table::Wrap::AsNeeded);
+    show(table, 420);
+    while (model.rowCount() <= Table::mostMeasured)
+        model.appendRow({new QStandardItem(u"Salt"_s), new QStandardItem(u"5 mL"_s), new QStandardItem(u"in use"_s)});
+    QApplication::processEvents();
+    const int high = table.rowHeight(0);
+    EXPECT_GE(high, 2 * table.fontMetrics().height());
+    EXPECT_LT(high, 3 * table.fontMetrics().height());
+    EXPECT_EQ(table.rowHeight(model.rowCount() - 1), high);
+    model.removeRows(2, model.rowCount() - 3);
+    model.item(0, 0)->setText(u"Water"_s);
+    QApplication::processEvents();
+    EXPECT_EQ(table.rowHeight(2), theme.target()) << "few again";
+}
+
+TEST_F(ATable, WithTwoLinesInEveryRowKeepsItsWholeColumnWhole)
+{
+    Table table(theme, &model, u"Lots"_s, u"lots"_s);
+    table.setFlexibleColumn(2);
+    table.setWholeColumn(0);
+    table.setWrap(Table::Wrap::TwoLines);
+    show(table, 460);
+    EXPECT_EQ(table.rowHeight(0), table.rowHeight(1));
+    EXPECT_GE(table.rowHeight(0), 2 * table.fontMetrics().height());
+    EXPECT_FALSE(table.isCut(model.index(0, 0)));
+    EXPECT_LT(table.columnWidth(0), table.fontMetrics().horizontalAdvance(model.item(0, 0)->text())) << "in two lines";
+    EXPECT_FALSE(table.isCut(model.index(0, 1)));
+    model.appendRow({new QStandardItem(u"Salt"_s), new QStandardItem(u"5 mL"_s), new QStandardItem(u"in use"_s)});
+    EXPECT_EQ(table.rowHeight(2), table.rowHeight(0));
+}
+
 TEST_F(ATable, AColumnSomebodyPulledStays)
 {
     Table table(theme, &model, u"Lots"_s, u"lots"_s);

@@ -12,6 +12,7 @@
 #include <QToolTip>
 
 #include <algorithm>
+#include <numeric>
 
 namespace plateau::ui {
 
@@ -26,6 +27,8 @@ constexpr int leastOfText = 16;
 Table::Table(const Theme &theme, QAbstractItemModel *model, const QString &accessibleName,
              const QString &objectName, QWidget *parent)
     : QTableView(parent)
+    , m_oneLine(theme.target())
+    , m_aroundLines(theme.gap())
 {
     setModel(model);
     setAccessibleName(accessibleName);
@@ -40,11 +43,20 @@ Table::Table(const Theme &theme, QAbstractItemModel *model, const QString &acces
     setVerticalScrollMode(ScrollPerPixel);
     setHorizontalScrollMode(ScrollPerPixel);
     verticalHeader()->hide();
-    verticalHeader()->setDefaultSectionSize(theme.target());
+    verticalHeader()->setDefaultSectionSize(m_oneLine);
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     connect(horizontalHeader(), &QHeaderView::sectionResized, this, &Table::keepWidth);
+    m_rowsLater.setSingleShot(true);
+    m_rowsLater.setInterval(0);
+    connect(&m_rowsLater, &QTimer::timeout, this, &Table::layOutRows);
+    connect(model, &QAbstractItemModel::rowsInserted, this, &Table::layOutRowsLater);
+    connect(model, &QAbstractItemModel::rowsRemoved, this, &Table::layOutRowsLater); // few again
+    connect(model, &QAbstractItemModel::rowsMoved, this, &Table::layOutRowsLater);
+    connect(model, &QAbstractItemModel::dataChanged, this, &Table::layOutRowsLater);
+    connect(model, &QAbstractItemModel::layoutChanged, this, &Table::layOutRowsLater);
+    connect(model, &QAbstractItemModel::modelReset, this, &Table::layOutRowsLater);
 }
 
 int Table::charactersWide(int count) const
@@ -72,6 +84,24 @@ void Table::setWholeColumn(int column)
     m_whole.insert(column);
 }
 
+void Table::setWrap(Wrap wrap)
+{
+    m_wrap = wrap;
+    setWordWrap(wrap != Wrap::Never);
+    verticalHeader()->setDefaultSectionSize(linesHigh(wrap == Wrap::TwoLines ? 2 : 1));
+}
+
+void Table::layOutRowsLater()
+{
+    if (m_wrap == Wrap::AsNeeded)
+        m_rowsLater.start();
+}
+
+bool Table::wraps(int column) const
+{
+    return isText(column) && (m_wrap == Wrap::TwoLines || (m_wrap == Wrap::AsNeeded && !m_whole.contains(column)));
+}
+
 bool Table::isText(int column) const
 {
     const QVariant alignment = model()->headerData(column, Qt::Horizontal, Qt::TextAlignmentRole);
@@ -87,8 +117,17 @@ ColumnNeed Table::needOf(int column) const
     need.least = need.usual;
     if (m_whole.contains(column)) {
         constexpr int mostOfWhole = 54;
-        need.wanted = std::max(std::min(need.wanted, charactersWide(mostOfWhole)), heading);
-        need.usual = need.least = need.wanted;
+        const bool isShort = need.wanted <= charactersWide(shortText);
+        const int whole = wraps(column) && !isShort ? m_narrow[column].twoLines : need.wanted;
+        need.usual = need.least = std::max(std::min(whole, charactersWide(mostOfWhole)), heading);
+        need.wanted = wraps(column) ? std::max(need.wanted, need.usual) : need.usual;
+    } else if (wraps(column)) {
+        const bool isShort = need.wanted <= charactersWide(shortText);
+        const int word = std::min(m_narrow[column].word, std::max(charactersWide(m_limit), heading));
+        need.least = isShort ? need.wanted
+                     : column == m_flexible ? std::max(word, charactersWide(m_flexibleMinimum)) : word;
+        need.usual = std::max(std::min(m_narrow[column].twoLines, charactersWide(m_limit)), need.least);
+        need.wanted = std::max(need.wanted, need.usual);
     } else if (column == m_flexible) {
         need.least = std::max(charactersWide(m_flexibleMinimum), heading);
         need.usual = std::max(need.usual, need.least);
@@ -99,15 +138,53 @@ ColumnNeed Table::needOf(int column) const
     return need;
 }
 
+Table::Narrow Table::narrowOf(int column) const
+{
+    const int margin = style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, this) + 1;
+    const int icon = style()->pixelMetric(QStyle::PM_SmallIconSize, nullptr, this) + 2 * margin;
+    const int widestLetter = charactersWide(2); // few words have to be measured then
+    Narrow narrow;
+    for (int row = 0; row < std::min(model()->rowCount(), mostMeasured); ++row) {
+        const QModelIndex index = model()->index(row, column);
+        const QString text = index.data().toString();
+        const int beside = index.data(Qt::DecorationRole).isValid() ? icon : 0;
+        for (const QStringView word : QStringView(text).tokenize(u' ')) {
+            if (static_cast<int>(word.size()) * widestLetter + beside > narrow.word)
+                narrow.word = std::max(narrow.word, fontMetrics().horizontalAdvance(word.toString()) + beside);
+        }
+        if (fontMetrics().horizontalAdvance(text) / 2 + beside > narrow.twoLines)
+            narrow.twoLines = std::max(narrow.twoLines, widerHalf(text) + beside);
+    }
+    // A minus sign is wider than the hyphen it is held as.
+    const int around = 2 * margin + charactersWide(1);
+    const int heading = horizontalHeader()->sectionSizeHint(column);
+    return {std::max(narrow.word + around, heading), std::max(narrow.twoLines + around, heading)};
+}
+
+int Table::widerHalf(const QString &text) const
+{
+    const auto wider = [&](qsizetype at) {
+        return std::max(fontMetrics().horizontalAdvance(text.left(at)), fontMetrics().horizontalAdvance(text.mid(at + 1)));
+    };
+    const qsizetype before = text.lastIndexOf(u' ', text.size() / 2);
+    const qsizetype behind = text.indexOf(u' ', text.size() / 2);
+    if (before < 0 && behind < 0)
+        return fontMetrics().horizontalAdvance(text);
+    return before < 0 ? wider(behind) : behind < 0 ? wider(before) : std::min(wider(before), wider(behind));
+}
+
 void Table::fit()
 {
     m_needs.clear();
+    m_narrow.clear();
     // Words that wrap would be measured as wide as the column is already.
-    const bool wraps = wordWrap();
+    const bool isWrapping = wordWrap();
     setWordWrap(false);
-    for (int column = 0; column < model()->columnCount(); ++column)
+    for (int column = 0; column < model()->columnCount(); ++column) {
+        m_narrow.push_back(wraps(column) ? narrowOf(column) : Narrow());
         m_needs.push_back(needOf(column));
-    setWordWrap(wraps);
+    }
+    setWordWrap(isWrapping);
     layOutColumns();
 }
 
@@ -145,18 +222,84 @@ void Table::layOutColumns()
         shown.push_back(m_needs[column]);
         columns.push_back(column);
     }
+    const int least = std::accumulate(shown.begin(), shown.end(), 0,
+                                      [](int sum, const ColumnNeed &need) { return sum + need.least; });
+    if (m_wrap != Wrap::Never && least > viewport()->width()) {
+        for (std::size_t place = 0; place < shown.size(); ++place) {
+            if (wraps(columns[place]) && !m_whole.contains(columns[place]))
+                shown[place].least = std::min(shown[place].least, m_narrow[columns[place]].word);
+        }
+    }
     const std::vector<int> widths = columnWidths(shown, viewport()->width(), flexible);
     m_isLayingOut = true;
     for (std::size_t place = 0; place < widths.size(); ++place)
         setColumnWidth(columns[place], widths[place]);
     m_isLayingOut = false;
+    layOutRows();
+}
+
+int Table::linesHigh(int lines) const
+{
+    return lines == 1 ? m_oneLine : std::max(m_oneLine, fontMetrics().lineSpacing() * lines + m_aroundLines);
+}
+
+QSize Table::wrappedSize(const QModelIndex &index) const
+{
+    QStyleOptionViewItem option;
+    initViewItemOption(&option);
+    option.rect = QRect(0, 0, columnWidth(index.column()), 1); // words wrap at the width of a rectangle that is not empty
+    option.features.setFlag(QStyleOptionViewItem::WrapText);
+    return itemDelegateForIndex(index)->sizeHint(option, index);
+}
+
+int Table::rowHeightFor(int row) const
+{
+    int words = 0;
+    for (int column = 0; column < model()->columnCount(); ++column) {
+        if (!isColumnHidden(column) && wraps(column))
+            words = std::max(words, wrappedSize(model()->index(row, column)).height());
+    }
+    return std::clamp(words + m_aroundLines, m_oneLine, linesHigh(mostLines));
+}
+
+void Table::layOutRows()
+{
+    if (m_wrap != Wrap::AsNeeded)
+        return;
+    m_rowsLater.stop();
+    const int rows = model()->rowCount();
+    const bool isLong = rows > mostMeasured;
+    const int usual = linesHigh(isLong ? 2 : 1);
+    if (verticalHeader()->defaultSectionSize() != usual)
+        verticalHeader()->setDefaultSectionSize(usual); // of all rows that there are, too
+    for (int row = 0; !isLong && row < rows; ++row)
+        setRowHeight(row, rowHeightFor(row));
+}
+
+bool Table::isCut(const QModelIndex &index) const
+{
+    QStyleOptionViewItem option;
+    initViewItemOption(&option);
+    option.features.setFlag(QStyleOptionViewItem::WrapText, false);
+    const int width = columnWidth(index.column());
+    if (itemDelegateForIndex(index)->sizeHint(option, index).width() <= width)
+        return false;
+    if (!wordWrap())
+        return true;
+    const QSize wrapped = wrappedSize(index);
+    return wrapped.width() > width || wrapped.height() > rowHeight(index.row());
 }
 
 void Table::keepWidth(int column, int before, int now)
 {
     const bool isByHand = !m_isLayingOut && before > 0 && now > 0; // else it was hidden or shown
-    if (isByHand && column < static_cast<int>(m_needs.size()))
+    if (!isByHand)
+        return;
+    if (column < static_cast<int>(m_needs.size())) {
         m_needs[column] = {now, now, now};
+        m_narrow[column] = {now, now};
+    }
+    layOutRowsLater();
 }
 
 void Table::resizeEvent(QResizeEvent *event)
@@ -186,7 +329,7 @@ bool Table::viewportEvent(QEvent *event)
         return QTableView::viewportEvent(event);
     const auto *help = static_cast<QHelpEvent *>(event);
     const QModelIndex index = indexAt(help->pos());
-    const bool cut = index.isValid() && sizeHintForIndex(index).width() > columnWidth(index.column());
+    const bool cut = index.isValid() && isCut(index);
     QToolTip::showText(help->globalPos(), cut ? tipText(shownNumbers(index.data(Qt::DisplayRole).toString())) : QString(),
                        this);
     return true;

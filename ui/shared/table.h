@@ -5,6 +5,7 @@
 #include "ui/shared/columnwidths.h"
 
 #include <QTableView>
+#include <QTimer>
 
 #include <set>
 #include <vector>
@@ -14,13 +15,24 @@ namespace plateau::ui {
 class Theme;
 
 /// A table to read and choose from. Columns are as wide as they need up to a limit, and as their headings
-/// need; what room is left goes to those that are cut, and then to one of them (columnwidths.h). What does not fit ends in
-/// an ellipsis and is the tool tip. Tab leaves the table.
+/// need; what room is left goes to those that are cut, and then to one of them (columnwidths.h). Words that are wider than
+/// their column go on on another line where that is asked for (setWrap). What does not fit ends in an ellipsis and is the
+/// tool tip. Tab leaves the table.
 class Table : public QTableView
 {
     Q_OBJECT
 
 public:
+    /// What becomes of words that are wider than their column.
+    enum class Wrap {
+        Never,
+        TwoLines, ///< in every row, whatever it holds: no row is measured, of lists without an end
+        AsNeeded  ///< each row is as high as its words need, up to mostLines; beyond mostMeasured rows as TwoLines
+    };
+    static constexpr int mostLines = 5;
+    /// Of a list that is longer the rows are not measured one by one.
+    static constexpr int mostMeasured = 300;
+
     Table(const Theme &theme, QAbstractItemModel *model, const QString &accessibleName,
           const QString &objectName, QWidget *parent = nullptr);
 
@@ -29,8 +41,13 @@ public:
     void setFlexibleMinimum(int characters);
     /// Widest that a column may be at the cost of another, in characters.
     void setLimit(int characters);
-    /// What tells the rows apart: cut only where the others cannot give way any more.
+    /// What tells the rows apart: cut only where the others cannot give way any more. It stands in one line, or, of a table
+    /// with two in every row, in two.
     void setWholeColumn(int column);
+    /// Numbers stay in one line, and so does what is short as long as there is room for all columns.
+    void setWrap(Wrap wrap);
+    /// Whether it ends in an ellipsis.
+    bool isCut(const QModelIndex &index) const;
     /// Measures the columns anew; to be called when their contents changed for good.
     void fit();
     /// The same where a cell in sight is cut that need not be: of a table whose contents change as somebody
@@ -45,6 +62,21 @@ protected:
 
 private:
     void layOutColumns();
+    void layOutRows();
+    void layOutRowsLater();
+    int rowHeightFor(int row) const;
+    int linesHigh(int lines) const;
+    /// With as many lines as its words need at the width of the column.
+    QSize wrappedSize(const QModelIndex &index) const;
+    bool wraps(int column) const;
+    /// Widths of a column whose words wrap.
+    struct Narrow {
+        int word = 0;     ///< the longest one, which cannot wrap
+        int twoLines = 0; ///< every cell in two lines
+    };
+    Narrow narrowOf(int column) const;
+    /// Of the text in two lines as equal as may be.
+    int widerHalf(const QString &text) const;
     /// One that somebody pulled stays so until the next fit().
     void keepWidth(int column, int before, int now);
     ColumnNeed needOf(int column) const;
@@ -56,7 +88,13 @@ private:
     int m_flexibleMinimum = 18;
     int m_limit = 34;
     std::vector<ColumnNeed> m_needs;
+    std::vector<Narrow> m_narrow;
     bool m_isLayingOut = false;
+    Wrap m_wrap = Wrap::Never;
+    int m_oneLine;
+    int m_aroundLines;
+    /// Rows that change in one go are measured once.
+    QTimer m_rowsLater;
 };
 
 } // namespace plateau::ui
