@@ -58,7 +58,7 @@ KeysDialog::KeysDialog(const Theme &theme, Dialogs &dialogs, std::vector<KeyEntr
     table->setFlexibleColumn(2);
     table->setFlexibleMinimum(40);
     table->setLimit(22);
-    table->setWholeColumn(2);
+    table->setWrap(Table::Wrap::AsNeeded);
     table->fit();
     auto *print = button(theme, tr("&Save as PDF, to print…"), u"saveKeys"_s, this);
     auto *close = button(theme, tr("&Close"), u"closeKeys"_s, this);

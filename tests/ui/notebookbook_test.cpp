@@ -71,6 +71,27 @@ TEST_F(RunsList, ShowsAPageAndFetchesTheNextOnlyWhenAsked)
     EXPECT_EQ(shown(model, 0, ui::RunsModel::Title), u"Rack 0"_s);
 }
 
+TEST_F(RunsList, AVersionIsSaidOnlyWhereTheListHasSeveralOfTheMethod)
+{
+    addRun(exampleRun());
+    ui::RunsModel model(theme, source());
+    model.find({}, notebook::RunOrder::OldestFirst);
+    const QString name = method().name;
+    EXPECT_EQ(shown(model, 0, ui::RunsModel::Method), name);
+    assay::Method later = method();
+    later.version = 2;
+    run::Run other = exampleRun();
+    other.title = u"Dried apricots"_s;
+    book->addRun(other, later, u"M. Lindqvist"_s);
+    const QSignalSpy changed(&model, &QAbstractItemModel::dataChanged);
+    model.refresh();
+    EXPECT_EQ(shown(model, 0, ui::RunsModel::Method), name + u", version 1"_s) << "the row that was there, too";
+    EXPECT_EQ(shown(model, 1, ui::RunsModel::Method), name + u", version 2"_s);
+    EXPECT_GT(changed.count(), 0);
+    model.find({.text = u"nowhere"_s}, notebook::RunOrder::OldestFirst);
+    EXPECT_EQ(model.rowCount(), 0);
+}
+
 TEST_F(RunsList, RowsThatStayKeepTheirPlaceAndSayWhatBecameOfThem)
 {
     const notebook::RunId first = addRun(exampleRun());

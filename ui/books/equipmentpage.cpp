@@ -82,6 +82,7 @@ void EquipmentPage::buildList()
     m_list->addButton(fresh);
     m_list->table().setFlexibleColumn(EquipmentModel::Standing);
     m_list->table().setFlexibleMinimum(26);
+    m_list->table().setWrap(Table::Wrap::AsNeeded);
     connect(m_outOfUse, &QCheckBox::toggled, this, &EquipmentPage::fillList);
     connect(fresh, &QPushButton::clicked, this, [this] {
         if (m_itemForm->changed())

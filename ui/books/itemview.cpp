@@ -70,7 +70,8 @@ QWidget *ItemView::buildHeader()
     m_title = new ElidingLabel(header);
     m_title->setFont(m_theme.large());
     m_title->setObjectName(u"itemTitle"_s);
-    m_subtitle = new ElidingLabel(header);
+    m_subtitle = plainLabel({}, header);
+    m_subtitle->setWordWrap(true);
     m_subtitle->setObjectName(u"itemSubtitle"_s);
     m_check = button(m_theme, tr("&Key a check…"), u"keyCheck"_s, header);
     m_change = button(m_theme, tr("&Change the item…"), u"changeItem"_s, header);
@@ -78,17 +79,18 @@ QWidget *ItemView::buildHeader()
     connect(m_check, &QPushButton::clicked, this, &ItemView::checkWanted);
     connect(m_change, &QPushButton::clicked, this, &ItemView::changeWanted);
     connect(back, &QPushButton::clicked, this, &ItemView::closed);
-    auto *names = new QVBoxLayout;
-    names->setSpacing(0);
-    names->addWidget(m_title);
-    names->addWidget(m_subtitle);
-    auto *layout = new QHBoxLayout(header);
+    auto *top = new QHBoxLayout;
+    top->addWidget(m_shape);
+    top->addWidget(m_title, 1);
+    top->addWidget(m_check);
+    top->addWidget(m_change);
+    top->addWidget(back);
+    // Volume, number and intervals need the whole width.
+    auto *layout = new QVBoxLayout(header);
     layout->setContentsMargins({});
-    layout->addWidget(m_shape);
-    layout->addLayout(names, 1);
-    layout->addWidget(m_check);
-    layout->addWidget(m_change);
-    layout->addWidget(back);
+    layout->setSpacing(0);
+    layout->addLayout(top);
+    layout->addWidget(m_subtitle);
     return header;
 }
 

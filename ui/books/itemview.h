@@ -54,7 +54,7 @@ private:
     const Theme &m_theme;
     equipment::HeldItem m_held;
     ElidingLabel *m_title = nullptr;
-    ElidingLabel *m_subtitle = nullptr;
+    QLabel *m_subtitle = nullptr;
     QLabel *m_shape = nullptr;
     QPushButton *m_check = nullptr;
     QPushButton *m_change = nullptr;

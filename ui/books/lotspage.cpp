@@ -88,12 +88,12 @@ void LotsPage::buildList()
     m_list->addButton(m_usedUp);
     m_list->addButton(fresh);
     m_list->setSortable(LotsModel::SortRole);
-    // The name may yield; until when it is good, and whether, may not.
+    // Names and states go on on another line; until when it is good stands in one.
     m_list->table().setFlexibleColumn(LotsModel::Reagent);
     m_list->table().setFlexibleMinimum(22);
     m_list->table().setLimit(36);
     m_list->table().setWholeColumn(LotsModel::UseBy);
-    m_list->table().setWholeColumn(LotsModel::Standing);
+    m_list->table().setWrap(Table::Wrap::AsNeeded);
     m_list->table().setTextElideMode(Qt::ElideMiddle); // the number of an aliquot stands at the end
     connect(m_usedUp, &QCheckBox::toggled, this, &LotsPage::fillList);
     connect(fresh, &QPushButton::clicked, this, [this] {

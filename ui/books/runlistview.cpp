@@ -89,8 +89,12 @@ RunListView::RunListView(const Theme &theme, BenchSession &session, QWidget *par
     m_empty->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setSelectionMode(QAbstractItemView::ExtendedSelection);
-    m_table->setFlexibleColumn(RunsModel::Title);
+    m_table->setFlexibleColumn(RunsModel::Samples); // of many, the first ones
+    m_table->setFlexibleMinimum(12);
+    m_table->setWholeColumn(RunsModel::Title);
+    m_table->setWholeColumn(RunsModel::Method);
     m_table->setLimit(widestColumn);
+    m_table->setWrap(Table::Wrap::TwoLines);
     m_pause.setSingleShot(true);
     m_pause.setInterval(searchPause_ms);
     layOut();

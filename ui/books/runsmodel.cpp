@@ -9,7 +9,6 @@
 #include <QCoreApplication>
 
 #include <algorithm>
-#include <set>
 
 using namespace Qt::StringLiterals;
 
@@ -86,6 +85,25 @@ void RunsModel::read(int size)
     notebook::RunPage page = m_source(m_filter, m_order, size, {});
     m_end = page.end;
     show(std::move(page.runs));
+    noteVersions(0);
+}
+
+void RunsModel::noteVersions(int from)
+{
+    if (from == 0)
+        m_versions.clear();
+    std::set<QString> several = from == 0 ? std::set<QString>() : m_ofSeveralVersions;
+    for (int row = from; row < rowCount(); ++row) {
+        const notebook::RunSummary &summary = run(row).summary;
+        const auto [first, isFirst] = m_versions.try_emplace(summary.methodId, summary.methodVersion);
+        if (!isFirst && first->second != summary.methodVersion)
+            several.insert(summary.methodId);
+    }
+    if (several == m_ofSeveralVersions)
+        return;
+    m_ofSeveralVersions = std::move(several);
+    if (rowCount() > 0)
+        Q_EMIT dataChanged(index(0, Method), index(rowCount() - 1, Method));
 }
 
 void RunsModel::show(std::vector<notebook::FoundRun> runs)
@@ -141,9 +159,11 @@ void RunsModel::fetchMore(const QModelIndex &parent)
     m_end = page.end;
     if (page.runs.empty())
         return;
-    beginInsertRows({}, rowCount(), rowCount() + static_cast<int>(page.runs.size()) - 1);
+    const int first = rowCount();
+    beginInsertRows({}, first, first + static_cast<int>(page.runs.size()) - 1);
     std::ranges::move(page.runs, std::back_inserter(m_runs));
     endInsertRows();
+    noteVersions(first);
 }
 
 int RunsModel::rowCount(const QModelIndex &parent) const
@@ -165,7 +185,9 @@ QString RunsModel::text(const notebook::FoundRun &found, int column) const
     case Title:
         return run.title;
     case Method:
-        return tr("%1, version %2").arg(run.methodName).arg(run.methodVersion);
+        return m_ofSeveralVersions.contains(run.methodId)
+                   ? tr("%1, version %2").arg(run.methodName).arg(run.methodVersion)
+                   : run.methodName;
     case Samples:
         return run.samples.join(u"; "_s); // a name may hold a comma
     case Tubes:

@@ -8,6 +8,8 @@
 #include <QAbstractTableModel>
 
 #include <functional>
+#include <map>
+#include <set>
 
 namespace plateau::ui {
 
@@ -49,6 +51,8 @@ public:
 private:
     void read(int size);
     void show(std::vector<notebook::FoundRun> runs);
+    /// Of the methods in the rows from that one on; 0: all anew.
+    void noteVersions(int from);
     QString text(const notebook::FoundRun &found, int column) const;
     QVariant decoration(const notebook::FoundRun &found, int column) const;
     QString description(const notebook::FoundRun &found, int column) const;
@@ -59,6 +63,10 @@ private:
     notebook::RunOrder m_order = notebook::RunOrder::NewestFirst;
     std::vector<notebook::FoundRun> m_runs;
     std::optional<notebook::PageEnd> m_end;
+    /// Of each method in the list, by id, a version of it.
+    std::map<QString, int> m_versions;
+    /// Methods that stand in the list with more than one: only there it is said which one it was.
+    std::set<QString> m_ofSeveralVersions;
 };
 
 } // namespace plateau::ui

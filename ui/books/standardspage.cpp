@@ -62,6 +62,7 @@ void StandardsPage::buildList()
     m_list->addButton(fresh);
     m_list->table().setFlexibleColumn(StandardsModel::Standing);
     m_list->table().setFlexibleMinimum(30);
+    m_list->table().setWrap(Table::Wrap::AsNeeded);
     connect(fresh, &QPushButton::clicked, this, [this] {
         goTo(m_form);
         m_form->takeFocus();
