@@ -199,6 +199,29 @@ TEST_F(LimitsBook, AChangeIsAVersionMoreAndTheSameTwiceIsRefused)
         << "the same product, measurand, kind and source";
 }
 
+TEST_F(LimitsBook, AMeasurandThatIsHeldByItsIdIsShownByItsNameAndKeepsTheId)
+{
+    Specification byId = perryLimit();
+    byId.measurand = u"example-acid"_s;
+    book->saveSpecifications({byId}, u"M. Lindqvist"_s, u"as agreed"_s);
+    openBook();
+    const QAbstractItemModel *list = find<QAbstractItemView>(u"limits"_s)->model();
+    EXPECT_EQ(list->index(0, ui::LimitsModel::Measurand).data(), u"Example acid"_s);
+    openFirst();
+    EXPECT_EQ(find<QComboBox>(u"limitMeasurand"_s)->currentText(), u"Example acid"_s);
+    EXPECT_TRUE(labelText(u"limitSummary"_s).contains(u", Example acid in perry"_s))
+        << labelText(u"limitSummary"_s).toStdString();
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(find<QPushButton>(u"addLimit"_s)) << "nothing was changed by looking at it";
+    openFirst();
+    fill(Qt::Key_U, u"180"_s);
+    fill(Qt::Key_R, u"tightened"_s);
+    save();
+    expectSaid(u"Saved: perry, Example acid, at most 180"_s);
+    EXPECT_EQ(book->specifications().at(0).measurand, u"example-acid"_s) << "the same in every language";
+    EXPECT_EQ(book->specifications().at(0).upper, 180);
+}
+
 TEST_F(LimitsBook, OneIsTakenAwayWithAReason)
 {
     book->saveSpecifications({perryLimit()}, u"M. Lindqvist"_s, u"as agreed"_s);

@@ -54,7 +54,7 @@ QStringList measurandNames(const MethodBook &methods)
     return names;
 }
 
-MeasurandNames namesIn(const MethodBook &methods)
+MeasurandNames namesById(const MethodBook &methods)
 {
     std::vector<assay::Method> all;
     for (const notebook::StoredMethod &stored : methods.catalogue())
@@ -106,6 +106,7 @@ void LimitsPage::buildList()
     m_list->table().setFlexibleMinimum(14);
     m_list->table().setLimit(40);
     m_list->table().setWholeColumn(LimitsModel::Limit);
+    m_list->table().setWrap(Table::Wrap::AsNeeded);
     m_origin->setObjectName(u"limitsOrigin"_s);
     m_origin->setWordWrap(true);
     m_origin->setMargin(m_theme.gap());
@@ -136,9 +137,10 @@ void LimitsPage::refresh()
         QStringList measurands = measurandNames(m_methods);
         products.sort(Qt::CaseInsensitive);
         measurands.sort(Qt::CaseInsensitive);
-        m_view->setNames(products, measurands);
+        m_names = namesById(m_methods);
+        m_view->setNames(products, measurands, m_names);
     });
-    m_model->setLimits(m_limits, namesIn(m_methods));
+    m_model->setLimits(m_limits, m_names);
     m_list->refresh();
 }
 
@@ -206,7 +208,8 @@ void LimitsPage::save(evaluation::Specification limit, const QString &reason)
         return;
     m_list->notice().say(
         State::Good,
-        tr("Saved: %1, %2, %3.").arg(limit.product, limit.measurand, evaluation::limitText(limit)));
+        tr("Saved: %1, %2, %3.")
+            .arg(limit.product, m_names.nameOf(limit.measurand), evaluation::limitText(limit)));
 }
 
 void LimitsPage::remove(const QString &reason)

@@ -4,6 +4,7 @@
 
 #include "core/evaluation/specification.h"
 #include "ui/books/bookpage.h"
+#include "ui/books/measurandnames.h"
 
 class QLabel;
 class QStackedWidget;
@@ -59,6 +60,7 @@ private:
     Stores &m_stores;
     const MethodBook &m_methods;
     std::vector<evaluation::Specification> m_limits;
+    MeasurandNames m_names;
     /// The one that is open, as it was saved; nothing for a new one.
     std::optional<evaluation::Specification> m_open;
     LimitsModel *m_model;

@@ -47,8 +47,9 @@ void setNamesOf(QComboBox *box, const QStringList &names)
 
 } // namespace
 
-void LimitsView::setNames(const QStringList &products, const QStringList &measurands)
+void LimitsView::setNames(const QStringList &products, const QStringList &measurands, const MeasurandNames &names)
 {
+    m_names = names;
     setNamesOf(m_product, products);
     setNamesOf(m_measurand, measurands);
 }
@@ -60,7 +61,9 @@ void LimitsView::show(const LimitDraft &draft, const std::vector<Specification> 
         m_others = others;
         m_isNew = isNew;
         m_product->setEditText(draft.product);
-        m_measurand->setEditText(draft.measurand);
+        m_keptMeasurand = draft.measurand;
+        m_shownMeasurand = m_names.nameOf(draft.measurand);
+        m_measurand->setEditText(m_shownMeasurand);
         choose(m_kind, draft.kind);
         m_lower->entry()->setText(draft.lower);
         m_upper->entry()->setText(draft.upper);
@@ -81,7 +84,9 @@ void LimitsView::show(const LimitDraft &draft, const std::vector<Specification> 
 
 LimitDraft LimitsView::collect() const
 {
-    return {m_product->currentText(),     m_measurand->currentText(),
+    // A limit that names it by id keeps the id, which is the same in every language.
+    const QString measurand = m_measurand->currentText();
+    return {m_product->currentText(),     measurand == m_shownMeasurand ? m_keptMeasurand : measurand,
             chosen<LimitKind>(m_kind),    m_lower->entry()->text(),
             m_upper->entry()->text(),     chosen<ReportUnit>(m_unit),
             m_source->toPlainText(),      m_date->text(),
@@ -126,7 +131,7 @@ void LimitsView::showProblems()
     else
         m_summary->setText(
             tr("A result is judged as: %1, %2 in %3.")
-                .arg(limitText(m_outcome.limit), m_outcome.limit.measurand, m_outcome.limit.product));
+                .arg(limitText(m_outcome.limit), m_names.nameOf(m_outcome.limit.measurand), m_outcome.limit.product));
     m_problems->setProblems(inWords);
     m_problems->setVisible(!sound);
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/books/limitsdraft.h"
+#include "ui/books/measurandnames.h"
 
 #include <QWidget>
 
@@ -29,7 +30,8 @@ class LimitsView : public QWidget
 public:
     explicit LimitsView(const Theme &theme, QWidget *parent = nullptr);
 
-    void setNames(const QStringList &products, const QStringList &measurands);
+    /// names: of the measurands, which a limit may name by id; to be set before it is shown.
+    void setNames(const QStringList &products, const QStringList &measurands, const MeasurandNames &names);
     /// others: the rest of the list. isNew: there is nothing to remove yet.
     void show(const LimitDraft &draft, const std::vector<evaluation::Specification> &others, bool isNew);
     bool hasUnsavedChanges() const { return collect() != m_kept; }
@@ -67,6 +69,10 @@ private:
     const Theme &m_theme;
     std::vector<evaluation::Specification> m_others;
     LimitDraft m_kept;
+    MeasurandNames m_names;
+    /// Of the limit that is shown: as it is held, and as it is called.
+    QString m_keptMeasurand;
+    QString m_shownMeasurand;
     LimitOutcome m_outcome;
     bool m_isNew = true;
     /// Also while the form is built: a box that gets its first entry says it was changed.

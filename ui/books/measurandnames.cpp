@@ -57,6 +57,8 @@ MeasurandNames::MeasurandNames(const std::vector<assay::Method> &methods)
     for (const assay::Method &method : methods) {
         for (const assay::Measurand &measurand : method.measurands)
             m_names.try_emplace(measurand.id, measurand.name);
+        for (const assay::Derived &derived : method.derived)
+            m_derivedNames.try_emplace(derived.id, derived.name);
         if (method.measurands.size() != 1)
             continue;
         const QString whole = foldedName(method.name);
@@ -86,8 +88,11 @@ std::vector<QString> MeasurandNames::idsOf(const QString &text) const
 
 QString MeasurandNames::nameOf(const QString &id) const
 {
-    const auto found = m_names.find(id);
-    return found == m_names.end() ? id : found->second;
+    for (const auto *names : {&m_names, &m_derivedNames}) {
+        if (const auto found = names->find(id); found != names->end())
+            return found->second;
+    }
+    return id;
 }
 
 QStringList MeasurandNames::names() const

@@ -21,7 +21,7 @@ public:
     /// The ids that an id or a name stands for, without regard to case; else those of the methods so named that measure
     /// one thing, where a bracket at the end ("Example (template)") may be left out. None if there is no such measurand.
     std::vector<QString> idsOf(const QString &text) const;
-    /// The id itself where no method has it.
+    /// Of what is measured or worked out; the id itself where no method has it.
     QString nameOf(const QString &id) const;
     /// Each once, in alphabetical order.
     QStringList names() const;
@@ -30,6 +30,8 @@ public:
 
 private:
     std::map<QString, QString> m_names;
+    /// What is worked out has a name, but is not asked for by it.
+    std::map<QString, QString> m_derivedNames;
     /// Folded, of the methods that measure one thing: its id.
     std::multimap<QString, QString> m_ofMethods;
 };
