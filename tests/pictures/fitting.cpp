@@ -3,6 +3,7 @@
 #include "tests/pictures/fitting.h"
 
 #include "ui/shared/elidinglabel.h"
+#include "ui/shared/table.h"
 
 #include <QAbstractScrollArea>
 #include <QApplication>
@@ -346,6 +347,28 @@ private:
 };
 
 } // namespace
+
+QStringList cutCells(const QWidget &window, const QString &name, const QList<int> &columns)
+{
+    const QList<ui::Table *> named = window.findChildren<ui::Table *>(name);
+    const auto seen = std::ranges::find_if(named, [](const ui::Table *each) { return each->isVisible(); });
+    if (seen == named.end())
+        return {u"no table %1 can be seen"_s.arg(name)};
+    const ui::Table *table = *seen;
+    QStringList found;
+    if (table->horizontalScrollBar()->maximum() > 0)
+        found << u"%1 is %2 px too wide"_s.arg(name).arg(table->horizontalScrollBar()->maximum());
+    for (int row = 0; row < table->model()->rowCount(); ++row) {
+        for (int column = 0; column < table->model()->columnCount(); ++column) {
+            const QModelIndex index = table->model()->index(row, column);
+            const bool isAsked = columns.isEmpty() || columns.contains(column);
+            if (isAsked && !table->isColumnHidden(column) && table->isCut(index))
+                found << u"%1, row %2: “%3” is cut at %4 px"_s.arg(name).arg(row + 1).arg(shown(index.data().toString()))
+                             .arg(table->columnWidth(column));
+        }
+    }
+    return found;
+}
 
 QStringList misfits(const QWidget &window, QSize room)
 {

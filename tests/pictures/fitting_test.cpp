@@ -4,6 +4,8 @@
 // The eye that looks over every page, on pages of which is known what is wrong.
 #include "tests/pictures/fitting.h"
 #include "ui/shared/elidinglabel.h"
+#include "ui/shared/table.h"
+#include "ui/shared/theme.h"
 #include "ui/shared/wholewords.h"
 
 #include <QCheckBox>
@@ -117,6 +119,28 @@ TEST_F(Misfits, ColumnsAndTabsAreLookedAtOneByOne)
     tabs->addTab(sentence);
     tabs->addTab(sentence + u'!');
     EXPECT_GE(found(), 3);
+}
+
+TEST_F(Misfits, CellsThatAreCutAreToldRowByRow)
+{
+    const ui::Theme theme;
+    QStandardItemModel model(2, 2);
+    model.setHorizontalHeaderLabels({u"Name"_s, u"State"_s});
+    model.setData(model.index(0, 0), u"Water"_s);
+    model.setData(model.index(1, 0), sentence);
+    auto *table = put(new ui::Table(theme, &model, u"Lots"_s, u"lots"_s), {0, 0, 600, 200});
+    EXPECT_EQ(cutCells(page, u"lots"_s, {}).size(), 1) << "not on show yet";
+    page.show();
+    table->setColumnWidth(0, 400);
+    table->setColumnWidth(1, 100);
+    EXPECT_EQ(cutCells(page, u"lots"_s, {}), QStringList());
+    table->setColumnWidth(0, 90);
+    EXPECT_EQ(cutCells(page, u"lots"_s, {}).size(), 1);
+    EXPECT_EQ(cutCells(page, u"lots"_s, {1}), QStringList());
+    table->setWrap(ui::Table::Wrap::AsNeeded);
+    table->setRowHeight(1, 150);
+    EXPECT_EQ(cutCells(page, u"lots"_s, {}), QStringList()) << "in lines enough";
+    delete table; // before what it was made with
 }
 
 TEST_F(Misfits, WidgetsOutsideOfWhatShowsThemAreFound)
