@@ -246,9 +246,12 @@ TEST_F(Listening, IsSetUpTriedOutAndTakesReadingsOnlyWhenTheDialogIsThrough)
     ASSERT_TRUE(waitConnected());
     EXPECT_EQ(obstacle(), QString());
 
+    const auto *nothing = form->findChild<QLabel *>(u"nothingReceived"_s);
+    EXPECT_FALSE(nothing->isHidden());
     server.send("\x02"
                 "340 0.512\x03\r\n");
     ASSERT_TRUE(QTest::qWaitFor([&] { return rows(u"receivedLines"_s) == 1; }));
+    EXPECT_TRUE(nothing->isHidden());
     EXPECT_EQ(shown(u"receivedLines"_s, 0, 0), u"<02>340 0.512<03>"_s);
     EXPECT_EQ(shown(u"receivedLines"_s, 0, 1),
               u"The line has 2 numbers; say which of them is the absorbance."_s);

@@ -185,9 +185,12 @@ TEST_F(Records, AreRestoredExportedAndImportedFromThePage)
     ui::CopiesView view(theme, dialogs, keeper, notice);
     view.refresh();
     EXPECT_FALSE(in<QWidget>(view, u"backupsEmpty"_s)->isHidden());
+    EXPECT_TRUE(in<QTableView>(view, u"backups"_s)->isHidden());
     EXPECT_FALSE(in<QPushButton>(view, u"restoreBackup"_s)->isEnabled());
     in<QPushButton>(view, u"backUpNow"_s)->click();
     settle(keeper);
+    EXPECT_TRUE(in<QWidget>(view, u"backupsEmpty"_s)->isHidden());
+    EXPECT_FALSE(in<QTableView>(view, u"backups"_s)->isHidden());
     EXPECT_TRUE(notice.sentence().startsWith(u"Made and checked"_s)) << notice.sentence().toStdString();
 
     const auto clickAndWait = [&](const QString &name) {

@@ -22,6 +22,7 @@
 #include <QScrollBar>
 #include <QSignalSpy>
 #include <QSpinBox>
+#include <QVBoxLayout>
 #include <QWheelEvent>
 #include <QtTest/QTest>
 
@@ -223,6 +224,31 @@ TEST(BarChart, CutsNoLabelHoweverNarrowItIs)
 }
 
 } // namespace
+TEST(FormRows, OfSeveralFormsHaveTheirFieldsInOneLine)
+{
+    QWidget page;
+    auto *layout = new QVBoxLayout(&page);
+    QList<QWidget *> hosts;
+    QList<QLineEdit *> fields;
+    for (const QString &caption : {u"Day"_s, u"Limits and standards from"_s}) {
+        auto *host = new QWidget(&page);
+        auto *form = new QFormLayout(host);
+        form->setContentsMargins({});
+        fields << new QLineEdit(host);
+        addFormRow(form, caption, fields.back(), u"field%1"_s.arg(fields.size()));
+        layout->addWidget(host);
+        hosts << host;
+    }
+    const auto left = [&](int field) { return fields[field]->mapTo(&page, QPoint()).x(); };
+    page.resize(600, 200);
+    page.show();
+    QApplication::processEvents();
+    EXPECT_LT(left(0), left(1));
+    alignCaptions(hosts);
+    QApplication::processEvents();
+    EXPECT_EQ(left(0), left(1));
+}
+
 TEST(FormRows, ComeBackWhereTheyWere)
 {
     QWidget host;

@@ -193,6 +193,7 @@ void CheckForm::buildFields()
         connect(number->entry(), &NumberEntry::judged, this, &CheckForm::judge);
         m_numbers.push_back(number);
     }
+    alignCaptions({m_day->parentWidget(), m_fieldsHost});
     QWidget *before = m_day;
     for (const NumberField *number : m_numbers) {
         setTabOrder(before, number->entry());

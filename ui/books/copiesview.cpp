@@ -94,6 +94,7 @@ void CopiesView::refresh()
            "hour, and when it ends, alongside the work. Each is opened and checked. %2")
             .arg(QDir::toNativeSeparators(m_keeper.root()), notebook::backupRuleText()));
     m_empty->setVisible(rows.empty());
+    m_table->setVisible(!rows.empty());
     m_restore->setEnabled(!rows.empty() && !m_task->isRunning());
     const QSignalBlocker quiet(m_year);
     const QString former = m_year->currentText();

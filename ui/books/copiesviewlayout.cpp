@@ -21,29 +21,32 @@ namespace plateau::ui {
 
 QWidget *CopiesView::buildVerifying(const Theme &theme)
 {
-    auto *row = new QWidget(this);
-    auto *heading = plainLabel(tr("Are the records intact?"), row);
+    auto *part = new QWidget(this);
+    auto *heading = plainLabel(tr("Are the records intact?"), part);
     heading->setFont(theme.bold());
-    auto *verify = button(theme, tr("Verif&y now"), u"verifyNow"_s, row);
+    auto *verify = button(theme, tr("Verif&y now"), u"verifyNow"_s, part);
     m_starters.push_back(verify);
-    m_doing = plainLabel({}, row);
+    m_doing = plainLabel({}, part);
     m_doing->setObjectName(u"taskRunning"_s);
-    m_stop = button(theme, tr("&Stop"), u"stopTask"_s, row);
-    m_progress = new QProgressBar(row);
+    m_stop = button(theme, tr("&Stop"), u"stopTask"_s, part);
+    m_progress = new QProgressBar(part);
     m_progress->setRange(0, 1000);
     m_progress->setObjectName(u"taskProgress"_s);
     m_progress->setAccessibleName(tr("Progress"));
-    auto *layout = new QHBoxLayout(row);
+    // As the other parts of the page: what it is about, and its buttons below.
+    auto *buttons = new QHBoxLayout;
+    buttons->addWidget(verify);
+    buttons->addStretch(1);
+    buttons->addWidget(m_doing);
+    buttons->addWidget(m_progress, 2);
+    buttons->addWidget(m_stop);
+    auto *layout = new QVBoxLayout(part);
     layout->setContentsMargins({});
     layout->addWidget(heading);
-    layout->addWidget(verify);
-    layout->addStretch(1);
-    layout->addWidget(m_doing);
-    layout->addWidget(m_progress, 2);
-    layout->addWidget(m_stop);
+    layout->addLayout(buttons);
     connect(verify, &QPushButton::clicked, this, &CopiesView::verify);
     connect(m_stop, &QPushButton::clicked, m_task, &LongTask::stop);
-    return row;
+    return part;
 }
 
 QWidget *CopiesView::buildBackups(const Theme &theme)
@@ -56,6 +59,8 @@ QWidget *CopiesView::buildBackups(const Theme &theme)
     m_where->setWordWrap(true);
     m_empty = plainLabel(tr("There is no backup of this notebook yet: make one now."), part);
     m_empty->setObjectName(u"backupsEmpty"_s);
+    m_empty->setWordWrap(true);
+    m_empty->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_table = new Table(theme, m_backups, tr("Backups, the newest first"), u"backups"_s, part);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setFlexibleColumn(2); // the file
@@ -73,7 +78,7 @@ QWidget *CopiesView::buildBackups(const Theme &theme)
     layout->setContentsMargins({});
     layout->addWidget(heading);
     layout->addWidget(m_where);
-    layout->addWidget(m_empty);
+    layout->addWidget(m_empty, 1);
     layout->addWidget(m_table, 1);
     layout->addLayout(buttons);
     connect(now, &QPushButton::clicked, this, [this] {

@@ -71,6 +71,7 @@ void LinkForm::addSerialRows(const Theme &theme)
         box->setEditable(true);
         box->setInsertPolicy(QComboBox::NoInsert);
     }
+    m_port->lineEdit()->setPlaceholderText(tr("name of the port")); // where none was found
     for (const int speed_baud : usualSpeeds_baud)
         m_speed->addItem(QString::number(speed_baud));
     m_speed->setCurrentText(QString::number(SerialLink().speed_baud));

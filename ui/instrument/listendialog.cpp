@@ -55,6 +55,7 @@ ListenDialog::ListenDialog(const Theme &theme, Listener &listener, PhotometerSto
     , m_triedTable(new Table(theme, m_tried, tr("What the sample lines give"), u"triedLines"_s, this))
     , m_cameTable(
           new Table(theme, m_came, tr("Lines that came in, the last one on top"), u"receivedLines"_s, this))
+    , m_nothingCame(plainLabel(tr("Nothing has come in yet."), this))
     , m_state(new Notice(theme, this))
     , m_obstacle(plainLabel({}, this))
     , m_connect(button(theme, tr("&Connect"), u"connectPhotometer"_s, this))
@@ -190,6 +191,7 @@ void ListenDialog::onLine(const ReceivedLine &line)
         m_longest = line.raw.size();
         m_cameTable->fit();
     }
+    m_nothingCame->hide();
     m_useReceived->setEnabled(true);
 }
 

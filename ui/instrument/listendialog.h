@@ -80,6 +80,7 @@ private:
     QPlainTextEdit *m_sample;
     Table *m_triedTable;
     Table *m_cameTable;
+    QLabel *m_nothingCame;
     Notice *m_state;
     QLabel *m_obstacle;
     QPushButton *m_connect;

@@ -63,6 +63,7 @@ QWidget *ListenDialog::buildForms()
     layout->addWidget(connection);
     layout->addWidget(lines);
     layout->addStretch(1);
+    alignCaptions({connection, m_link, m_pattern});
     return side;
 }
 
@@ -78,6 +79,7 @@ QWidget *ListenDialog::buildLines()
         table->setFlexibleColumn(LinesModel::Result);
     m_triedTable->setLimit(20); // the lines stand beside it
     m_useReceived->setEnabled(false);
+    m_nothingCame->setObjectName(u"nothingReceived"_s);
     auto *tryOutRow = new QHBoxLayout;
     tryOutRow->addWidget(m_sample, 2);
     tryOutRow->addWidget(m_triedTable, 3);
@@ -87,6 +89,7 @@ QWidget *ListenDialog::buildLines()
     layout->addWidget(tryLabel);
     layout->addLayout(tryOutRow, 1);
     layout->addWidget(plainLabel(tr("What came in, the last line on top"), side));
+    layout->addWidget(m_nothingCame);
     layout->addWidget(m_cameTable, 1);
     layout->addWidget(m_useReceived, 0, Qt::AlignLeft);
     return side;

@@ -198,6 +198,22 @@ void addFormRow(QFormLayout *form, const QString &label, QWidget *widget, const 
     form->addRow(caption, widget);
 }
 
+void alignCaptions(const QList<QWidget *> &hosts)
+{
+    std::vector<QLabel *> captions; // also of rows that are out of their form for now
+    int widest = 0;
+    for (const QWidget *host : hosts) {
+        for (QLabel *label : host->findChildren<QLabel *>(Qt::FindDirectChildrenOnly)) {
+            if (!label->buddy())
+                continue;
+            captions.push_back(label);
+            widest = std::max(widest, label->sizeHint().width());
+        }
+    }
+    for (QLabel *caption : captions)
+        caption->setMinimumWidth(widest);
+}
+
 void showRow(QFormLayout &form, QWidget *field, bool shown)
 {
     FormRows &rows = FormRows::of(form);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include <QList>
 #include <QString>
 
 class QDateTime;
@@ -27,6 +28,9 @@ QString unitOnce(QString caption, const QString &unit);
 /// handle of tests, and is put on the widget that takes the focus. The wheel turns a box only while that has
 /// the focus.
 void addFormRow(QFormLayout *form, const QString &label, QWidget *widget, const QString &objectName);
+/// Captions of the forms that stand in those widgets become as wide as the widest of them, so that all fields begin in
+/// one line. To be called again when a form got other rows.
+void alignCaptions(const QList<QWidget *> &hosts);
 /// Shows a row of the form or takes it out. It is not hidden within it: the form layout of Qt 6.4 lays the row before
 /// a hidden one and the row behind it over each other.
 void showRow(QFormLayout &form, QWidget *field, bool shown);
