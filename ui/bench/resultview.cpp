@@ -37,7 +37,7 @@ ResultView::ResultView(const Theme &theme, QWidget *parent)
     both->setChildrenCollapsible(false);
     both->addWidget(buildLists());
     both->addWidget(m_ofResult);
-    both->setSizes({1350, 900}); // whatever the contents would like: the tables need more
+    both->setSizes({1400, 700}); // whatever the contents would like: the tables need more
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins({});
     layout->setSpacing(theme.gap());
@@ -57,13 +57,16 @@ ResultView::ResultView(const Theme &theme, QWidget *parent)
 QWidget *ResultView::buildLists()
 {
     m_resultsTable->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_resultsTable->setFlexibleMinimum(20); // names that begin alike are told apart
+    m_resultsTable->setWrap(Table::Wrap::AsNeeded); // names that begin alike are told apart
     // What matters most stands where it is seen without scrolling.
     QHeaderView *header = m_resultsTable->horizontalHeader();
     int place = header->visualIndex(ResultsModel::Value);
     for (const int column : {ResultsModel::Verdict, ResultsModel::Limits, ResultsModel::Dilution,
                              ResultsModel::Tubes, ResultsModel::Spread})
         header->moveSection(header->visualIndex(column), ++place);
+    // Names that wrap at another width make other heights; later, since it is laid out just now.
+    connect(m_resultsTable->verticalHeader(), &QHeaderView::sectionResized, this, &ResultView::divideLists,
+            Qt::QueuedConnection);
     m_lists = new QSplitter(Qt::Vertical, this);
     m_lists->setChildrenCollapsible(false);
     m_lists->addWidget(m_resultsTable);

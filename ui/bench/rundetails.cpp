@@ -25,17 +25,12 @@ namespace plateau::ui {
 
 namespace {
 
-/// Half a window of 1280 has to hold the columns beside the flexible one.
-constexpr int narrowest = 12;
-/// Which check it is goes before where its limit comes from, which is scrolled to.
-constexpr int namesOfChecks = 26;
-
 Table *rowTable(const Theme &theme, QAbstractItemModel *model, const QString &accessibleName,
                 const QString &objectName, QWidget *parent)
 {
     auto *table = new Table(theme, model, accessibleName, objectName, parent);
     table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setFlexibleMinimum(narrowest);
+    table->setWrap(Table::Wrap::AsNeeded); // what is judged here is read whole, in half a window too
     return table;
 }
 
@@ -67,8 +62,6 @@ RunDetails::RunDetails(const Theme &theme, QWidget *parent)
 QWidget *RunDetails::buildChecks()
 {
     m_checksTable = rowTable(m_theme, m_checks, tr("Checks"), u"checks"_s, this);
-    m_checksTable->setFlexibleMinimum(namesOfChecks);
-    m_checksTable->setWholeColumn(ChecksModel::Outcome);
     m_checkText = plainLabel({}, this);
     m_checkText->setObjectName(u"checkText"_s);
     m_checkText->setWordWrap(true);

@@ -9,7 +9,6 @@
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
-#include <QHeaderView>
 #include <QItemSelectionModel>
 #include <QLabel>
 #include <QVBoxLayout>
@@ -34,8 +33,7 @@ ComparisonView::ComparisonView(const Theme &theme, QWidget *parent)
     m_versionsTable->setFlexibleColumn(MethodsModel::Note);
     m_differencesTable->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_differencesTable->setFlexibleColumn(ComparisonModel::After);
-    m_differencesTable->setWordWrap(true);
-    m_differencesTable->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    m_differencesTable->setWrap(Table::Wrap::AsNeeded);
     m_said->setObjectName(u"comparisonText"_s);
     m_said->setWordWrap(true);
     auto *layout = new QVBoxLayout(this);
