@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/resultoverview.h"
 
-#include "ui/shared/elidinglabel.h"
 #include "ui/shared/shownnumbers.h"
+#include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
 
+#include <QLabel>
 #include <QVBoxLayout>
 
 using namespace Qt::StringLiterals;
@@ -14,11 +16,12 @@ namespace plateau::ui {
 ResultOverview::ResultOverview(const Theme &theme, QWidget *parent)
     : QWidget(parent)
     , m_sentences(new SentenceList(theme, tr("About the chosen result"), u"aboutResult"_s, this))
-    , m_caption(new ElidingLabel(this))
+    , m_caption(plainLabel({}, this))
     , m_chart(new PointChart(theme, tr("Recovery and its history"), this))
 {
     m_caption->setObjectName(u"recoveryCaption"_s);
     m_caption->setFont(theme.bold());
+    m_caption->setWordWrap(true);
     m_chart->setObjectName(u"recoveryHistory"_s);
     m_sentences->setFrameShape(QFrame::NoFrame);
     auto *layout = new QVBoxLayout(this);

@@ -10,9 +10,9 @@
 #include <optional>
 #include <vector>
 
-namespace plateau::ui {
+class QLabel;
 
-class ElidingLabel;
+namespace plateau::ui {
 
 /// What is to be said of the chosen result, and the standard's recovery as the newest of its history.
 class ResultOverview : public QWidget
@@ -29,7 +29,7 @@ public:
 
 private:
     SentenceList *m_sentences;
-    ElidingLabel *m_caption;
+    QLabel *m_caption;
     PointChart *m_chart;
 };
 
