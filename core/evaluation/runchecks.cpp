@@ -67,12 +67,12 @@ std::vector<double> blankSignals(const CheckContext &context, size_t measurand)
     return signals;
 }
 
-Check blankMissing(const Scope &scope, bool present)
+Check blankMissing(const Scope &scope, int read)
 {
     return plainCheck(
-        CheckId::BlankMissing, scope, present,
-        present ? Said{CheckText::tr("The run has a blank.")}
-                : Said{CheckText::tr("No blank has been read: the results are not corrected for what the "
+        CheckId::BlankMissing, scope, read > 0,
+        read > 0 ? Said{CheckText::tr("The run has %n blank(s).", nullptr, read)}
+                 : Said{CheckText::tr("No blank has been read: the results are not corrected for what the "
                                      "reagents themselves do."),
                        CheckText::tr("Run a blank with diluent in place of sample.")});
 }
@@ -114,7 +114,7 @@ void addBlankChecks(const CheckContext &context, size_t measurand, std::vector<C
     // be just that.
     const bool toCome = read.empty() && !blanks.tubes.empty();
     if (!context.layout.measurands()[measurand].blanksLost && !toCome)
-        checks.push_back(blankMissing(scope, !read.empty()));
+        checks.push_back(blankMissing(scope, static_cast<int>(read.size())));
     if (!blanks.tubes.empty()) {
         for (Check &check : readingChecks(context, blanks))
             checks.push_back(std::move(check));

@@ -41,9 +41,11 @@ TEST_F(Choices, StartWithWhatTheEvaluationSays)
     EXPECT_TRUE(rows[1].advice.startsWith(u"dilute "_s)) << rows[1].advice.toStdString();
     EXPECT_EQ(
         ui::whatHappens(rows, DecisionKind::Accepted),
-        u"If accepted: reports 1 sample, repeats 1 (back to the samples that wait: %1), leaves 1 undecided."_s.arg(rows[1].advice));
+        u"If the run is accepted: 1 sample(s) will be reported. 1 sample(s) will go back to those that wait, to be repeated: %1. "
+        "1 sample(s) will stay undecided."_s.arg(rows[1].advice));
     EXPECT_EQ(ui::whatHappens(rows, DecisionKind::Rejected),
-              u"If rejected: repeats 1 sample (back to the samples that wait: %1), rejects 2."_s.arg(rows[1].advice));
+              u"If the run is rejected: 1 sample(s) will go back to those that wait, to be repeated: %1. 2 sample(s) will be "
+              "rejected."_s.arg(rows[1].advice));
     ASSERT_EQ(ui::sampleDecisions(rows).size(), 1U) << "what follows the run is not said twice";
     EXPECT_EQ(ui::sampleDecisions(rows)[0].kind, SampleDecisionKind::Repeat);
     EXPECT_EQ(ui::undecidedSamples(rows), QStringList{u"P-3"_s});
@@ -170,9 +172,9 @@ TEST_F(Decisions, SamplesAreDecidedOneByOneByKeys)
     press(Qt::Key_Down);
     press(Qt::Key_W);
     press(Qt::Key_Delete);
-    EXPECT_TRUE(labelText(u"decisionHappens"_s).startsWith(u"If accepted: reports 2 samples, repeats 2 (back to"_s))
+    EXPECT_TRUE(labelText(u"decisionHappens"_s).startsWith(u"If the run is accepted: 2 sample(s) will be reported. 2 sample(s) will go back"_s))
         << labelText(u"decisionHappens"_s).toStdString();
-    EXPECT_TRUE(labelText(u"decisionHappens"_s).endsWith(u"rejects 1."_s));
+    EXPECT_TRUE(labelText(u"decisionHappens"_s).endsWith(u"1 sample(s) will be rejected."_s));
     decideAs(u"M. Lindqvist"_s); // what did not pass is answered sample by sample: no reason is asked for again
     ASSERT_TRUE(isDecided());
     const Decision made = decision();
@@ -289,7 +291,7 @@ TEST_F(Decisions, SeveralSamplesAtATimeShareOneReason)
     press(Qt::Key_R);
     type(u"rack fell over"_s);
     press(Qt::Key_Return);
-    EXPECT_EQ(labelText(u"decisionHappens"_s), u"If accepted: rejects 3 samples."_s);
+    EXPECT_EQ(labelText(u"decisionHappens"_s), u"If the run is accepted: 3 sample(s) will be rejected."_s);
     giveReason(u"all spilt"_s);
     decideAs(u"M. Lindqvist"_s);
     ASSERT_TRUE(isDecided());
@@ -430,11 +432,12 @@ TEST_F(Decisions, WhatWasChosenForARackWaitsThere)
     giveReason(u"cloudy"_s);
     press(Qt::Key_PageDown, Qt::ControlModifier);
     press(Qt::Key_3, Qt::ControlModifier);
-    EXPECT_EQ(labelText(u"decisionHappens"_s), u"If accepted: reports 1 sample."_s);
+    EXPECT_EQ(labelText(u"decisionHappens"_s), u"If the run is accepted: 1 sample(s) will be reported."_s);
     EXPECT_TRUE(find<QLineEdit>(u"decisionReason"_s)->text().isEmpty());
     press(Qt::Key_PageDown, Qt::ControlModifier);
     press(Qt::Key_3, Qt::ControlModifier);
-    EXPECT_EQ(labelText(u"decisionHappens"_s), u"If accepted: reports 1 sample, repeats 1 (back to the samples that wait)."_s);
+    EXPECT_EQ(labelText(u"decisionHappens"_s), u"If the run is accepted: 1 sample(s) will be reported. 1 sample(s) will go back to those that wait, to be "
+              "repeated."_s);
     EXPECT_EQ(find<QLineEdit>(u"decisionReason"_s)->text(), u"cloudy"_s);
 }
 
@@ -451,7 +454,7 @@ TEST_F(Decisions, ANewRevisionBeginsAndTheOldOneStaysReadable)
     press(Qt::Key_Return);
     ASSERT_FALSE(isDecided());
     press(Qt::Key_3, Qt::ControlModifier);
-    EXPECT_EQ(labelText(u"decisionHappens"_s), u"This becomes revision 2. If accepted: reports 1 sample."_s);
+    EXPECT_EQ(labelText(u"decisionHappens"_s), u"This becomes revision 2. If the run is accepted: 1 sample(s) will be reported."_s);
     book->correctReading(id, 2, u"A2"_s, 0.612, u"0.612"_s, u"R. Okafor"_s, u"misread"_s);
     decideAs(u"M. Lindqvist"_s);
     ASSERT_TRUE(isDecided());

@@ -94,9 +94,13 @@ QString howText(const SampleChoiceRow &row)
     return typed ? repeatHowText(*typed) : row.advice;
 }
 
-QString samplesText(int count)
+/// Whole sentences, a kind each: what is put together of parts cannot be said well in every language.
+QString repeatedText(int count, const QStringList &advices)
 {
-    return count == 1 ? SampleChoicesWords::tr("1 sample") : SampleChoicesWords::tr("%1 samples").arg(count);
+    if (advices.isEmpty())
+        return SampleChoicesWords::tr("%n sample(s) will go back to those that wait, to be repeated.", nullptr, count);
+    return SampleChoicesWords::tr("%n sample(s) will go back to those that wait, to be repeated: %1.", nullptr, count)
+        .arg(advices.join(SampleChoicesWords::tr("; ")));
 }
 
 } // namespace
@@ -250,21 +254,20 @@ QString whatHappens(const std::vector<SampleChoiceRow> &rows, DecisionKind ofRun
         if (outcome == SampleChoice::Repeat && !how.isEmpty() && !advices.contains(how))
             advices << how;
     }
-    QStringList parts;
-    const auto say = [&parts](int count, const QString &what) {
-        // The noun stands behind the first number only.
-        if (count > 0)
-            parts << what.arg(parts.isEmpty() ? samplesText(count) : QString::number(count));
-    };
-    say(accepted, SampleChoicesWords::tr("reports %1"));
-    say(repeated, SampleChoicesWords::tr("repeats %1 (%2)").arg(u"%1"_s, shelfText(advices)));
-    say(rejected, SampleChoicesWords::tr("rejects %1"));
-    say(open, SampleChoicesWords::tr("leaves %1 undecided"));
-    if (parts.isEmpty())
+    QStringList sentences;
+    if (accepted > 0)
+        sentences << SampleChoicesWords::tr("%n sample(s) will be reported.", nullptr, accepted);
+    if (repeated > 0)
+        sentences << repeatedText(repeated, advices);
+    if (rejected > 0)
+        sentences << SampleChoicesWords::tr("%n sample(s) will be rejected.", nullptr, rejected);
+    if (open > 0)
+        sentences << SampleChoicesWords::tr("%n sample(s) will stay undecided.", nullptr, open);
+    if (sentences.isEmpty())
         return SampleChoicesWords::tr("There is no sample in this run.");
-    return (ofRun == DecisionKind::Accepted ? SampleChoicesWords::tr("If accepted: %1.")
-                                                : SampleChoicesWords::tr("If rejected: %1."))
-        .arg(parts.join(SampleChoicesWords::tr(", ")));
+    return (ofRun == DecisionKind::Accepted ? SampleChoicesWords::tr("If the run is accepted: %1")
+                                            : SampleChoicesWords::tr("If the run is rejected: %1"))
+        .arg(sentences.join(u' '));
 }
 
 } // namespace plateau::ui

@@ -54,7 +54,7 @@ std::vector<notebook::SampleDecision> sampleDecisions(const std::vector<SampleCh
 QString choiceText(SampleChoice choice);
 /// What becomes of it where the run is accepted: "reported", "waits on the shelf: dilute 10 times".
 QString consequenceText(const SampleChoiceRow &row);
-/// "Accepts 5 samples, repeats 1 (waits on the shelf: dilute 10 times), rejects 1."
+/// "If the run is accepted: 5 samples will be reported. 1 sample will be rejected."
 QString whatHappens(const std::vector<SampleChoiceRow> &rows, notebook::DecisionKind ofRun);
 
 } // namespace plateau::ui

@@ -204,6 +204,18 @@ TEST(Checks, MissingBlankIsSaid)
     EXPECT_FALSE(evaluation.acceptable);
 }
 
+TEST(Checks, BlanksThatWereReadAreCounted)
+{
+    run::Run run = test::plainRun();
+    const auto said = [&run] {
+        const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
+        return test::find(evaluation.checks, CheckId::BlankMissing, u"run"_s)->finding;
+    };
+    EXPECT_EQ(said(), u"The run has 1 blank(s)."_s);
+    run.tubes.push_back(test::blank(0.100, 0.111));
+    EXPECT_EQ(said(), u"The run has 2 blank(s)."_s);
+}
+
 TEST(Checks, BlankBeyondTheLimitEitherWayIsHigh)
 {
     for (const double a2 : {0.160, 0.040}) {
