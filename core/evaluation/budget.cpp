@@ -112,7 +112,7 @@ UncertaintyTerm repeatability(JointSensitivities &sensitivities)
     const double n = static_cast<double>(values.size());
     const double observed =
         values.empty() ? 0 : quality::standardDeviation(values).value_or(0) / std::sqrt(n);
-    return larger(Term::tr("repeatability"), propagated, observed, n - 1);
+    return larger(repeatabilityName(), propagated, observed, n - 1);
 }
 
 /// What the scatter of the calibration makes of the result, of each part that has enough points.
@@ -265,6 +265,11 @@ void joinAbsorptivities(std::span<const RunShare> shares, std::vector<ShareBudge
 }
 
 } // namespace
+
+QString repeatabilityName()
+{
+    return Term::tr("repeatability");
+}
 
 std::vector<UncertaintyTerm> uncertaintyTerms(std::span<const RunShare> shares)
 {

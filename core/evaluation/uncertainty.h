@@ -48,6 +48,9 @@ struct RunShare {
 /// nothing are left out.
 std::vector<UncertaintyTerm> uncertaintyTerms(std::span<const RunShare> shares);
 
+/// What the budget calls the scatter of a sample's own tubes.
+QString repeatabilityName();
+
 /// Fills budget, expanded uncertainty, coverage factor and degrees of freedom of the result.
 void applyUncertainty(Result &result, std::vector<UncertaintyTerm> terms);
 

@@ -140,6 +140,20 @@ TEST_F(Review, ARunWithoutTheStandardThatItsMethodJudgesIsNotSaidToBeGood)
     EXPECT_EQ(check(0, 0), u"Recovery of the standard"_s);
     EXPECT_EQ(check(0, 1), u"not made"_s);
     EXPECT_EQ(check(0, 3), u"95 to 105\u00a0%"_s);
+    EXPECT_EQ(said().front(), u"No check failed for this result."_s) << "more is not known of it";
+    EXPECT_TRUE(said().at(1).startsWith(u"No standard was measured"_s)) << said().at(1).toStdString();
+}
+
+TEST_F(Review, ASampleThatWentInAsItIsIsCalledUndilutedAndItsSpreadHasTheUnitOfItsResult)
+{
+    run::Run run = runOf({{u"P-1"_s, 0.5, 0.51}, {u"P-2"_s}});
+    run.samples[1].dilution = {{5, 50}};
+    openReviewOf(run);
+    EXPECT_EQ(result(0, Column::Dilution), u"undiluted"_s);
+    EXPECT_EQ(result(1, Column::Dilution), u"10-fold"_s);
+    EXPECT_FALSE(result(0, Column::Spread).contains(u"g/L"_s)) << result(0, Column::Spread).toStdString();
+    const QModelIndex spread = find<QTableView>(u"results"_s)->model()->index(0, Column::Spread);
+    EXPECT_EQ(spread.data(Qt::AccessibleTextRole).toString(), result(0, Column::Spread) + u"\u00a0g/L"_s);
 }
 
 TEST_F(Review, TheUnitOfTheProductStandsEverywhereOnThePage)

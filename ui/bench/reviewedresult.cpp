@@ -5,6 +5,7 @@
 #include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/evaluation/unitsinwords.h"
+#include "core/evaluation/wideuncertainty.h"
 #include "ui/bench/unitsofrun.h"
 #include "ui/bench/verdicts.h"
 
@@ -25,21 +26,21 @@ struct ReviewedResultWords {
 
 using evaluation::Standing;
 
-QString spreadOf(const evaluation::Result &result, double factor, const QString &unit)
+QString spreadOf(const evaluation::Result &result, double factor)
 {
     if (result.n < 2 || !result.value || !result.spread)
         return u"–"_s;
-    return ReviewedResultWords::tr("%1 %2").arg(
-        evaluation::spreadText(*result.spread * factor, *result.value * factor, 2), unit);
+    return evaluation::spreadText(*result.spread * factor, *result.value * factor, 2);
 }
 
 QString dilutionOf(const run::Run &run, const QString &id)
 {
     const run::Sample *sample = run::findSample(run, id);
-    return sample && !sample->dilution.empty()
-               ? ReviewedResultWords::tr("%1-fold").arg(
-                     evaluation::roundedText(run::dilutionFactor(sample->dilution), 3))
-               : u"–"_s;
+    if (!sample)
+        return u"–"_s;
+    return sample->dilution.empty() ? ReviewedResultWords::tr("undiluted")
+                                    : ReviewedResultWords::tr("%1-fold").arg(evaluation::roundedText(
+                                          run::dilutionFactor(sample->dilution), 3));
 }
 
 State stateOf(Standing standing)
@@ -84,14 +85,14 @@ Sentence limitSentence(const JudgedLimit &limit)
 ReviewedResult plainlyReviewed(const run::Run &run, const evaluation::Evaluation &evaluation,
                                const evaluation::Result &result)
 {
-    return {result, verdictIn(run, evaluation, result), resultText(result), spreadOf(result, 1, result.unit), u"–"_s, {}, {}};
+    return {result, verdictIn(run, evaluation, result), resultText(result), spreadOf(result, 1),
+            dilutionOf(run, result.sample), {}, {}};
 }
 
 ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
                         const evaluation::Result &result, const ReviewBasis &basis)
 {
     ReviewedResult row = plainlyReviewed(stored.run, evaluation, result);
-    row.dilution = dilutionOf(stored.run, result.sample);
     row.unit = evaluation::reportUnitFromWord(result.unit);
     const QString product = productOf(stored, result.sample);
     std::vector<assay::Method> others;
@@ -111,8 +112,7 @@ ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Eva
             row.value = evaluation::reportedText(*reported.value);
             const double factor =
                 reported.value->value && *result.value != 0 ? *reported.value->value / *result.value : 0;
-            row.spread =
-                factor > 0 ? spreadOf(result, factor, evaluation::reportUnitWord(*unit)) : row.spread;
+            row.spread = factor > 0 ? spreadOf(result, factor) : row.spread;
         } else {
             row.obstacle = ReviewedResultWords::tr("It stands in %1 and not in %2: %3.")
                                .arg(result.unit, evaluation::reportUnitWord(*unit), reported.obstacle);
@@ -199,7 +199,9 @@ std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay
             sentence.text = evaluation::inUnit(sentence.text, *own, *reviewed.unit);
     }
     if (sentences.empty() && reviewed.result.value)
-        sentences.push_back({State::Good, ReviewedResultWords::tr("There is nothing against this result.")});
+        sentences.push_back({State::Good, ReviewedResultWords::tr("No check failed for this result.")});
+    if (const QString wide = evaluation::wideUncertaintyText(reviewed.result); !wide.isEmpty())
+        sentences.push_back({State::Attention, wide});
     for (const JudgedLimit &limit : reviewed.limits)
         sentences.push_back(limitSentence(limit));
     if (!reviewed.obstacle.isEmpty())

@@ -27,8 +27,9 @@ struct ReviewedResult {
     Sentence verdict;
     /// "152.3 ± 9.1 mg/L"; a dash while there is no value.
     QString value;
+    /// "9.1", in the unit of the value; a dash where there is one tube.
     QString spread;
-    /// "10-fold"; a dash for none.
+    /// "10-fold", "undiluted".
     QString dilution;
     /// Why it is not in the unit that the laboratory reports in; empty where it is.
     QString obstacle;

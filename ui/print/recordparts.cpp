@@ -151,7 +151,7 @@ void writeSamples(PageFlow &flow, const RecordPart &part)
     for (const run::Sample &sample : part.run.samples)
         table.rows.push_back({sample.id, sample.mass_g ? part.local(plainText(*sample.mass_g)) : none,
                               sample.extract_mL ? part.local(plainText(*sample.extract_mL)) : none,
-                              sample.dilution.empty() ? RecordpartsWords::tr("as it is")
+                              sample.dilution.empty() ? RecordpartsWords::tr("undiluted")
                                                       : part.local(stepsText(sample.dilution)),
                               part.local(plainText(run::dilutionFactor(sample.dilution)))});
     flow.subheading(RecordpartsWords::tr("Samples"));

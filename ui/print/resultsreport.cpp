@@ -3,6 +3,7 @@
 #include "ui/print/resultsreport.h"
 
 #include "core/evaluation/format.h"
+#include "core/evaluation/wideuncertainty.h"
 #include "core/exchange/moment.h"
 #include "ui/print/knownfields.h"
 #include "ui/print/pdf.h"
@@ -137,6 +138,10 @@ private:
         }
         if (const QString acceptance = acceptanceOnReport(m_content, result); !acceptance.isEmpty())
             remarks << acceptance;
+        if (const ReportedResult *reported = reportedAs(m_content, result); !reported || reported->isReported) {
+            if (const QString wide = evaluation::wideUncertaintyText(finalOf(m_content, result)); !wide.isEmpty())
+                remarks << local(m_content, wide);
+        }
         remarks.removeDuplicates();
         return remarks;
     }

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/evaluation/uncertainty.h"
+#include "core/evaluation/wideuncertainty.h"
 
 #include "tests/core/evaluation/found.h"
 #include "tests/support/benches.h"
@@ -92,6 +93,39 @@ TEST(Uncertainty, ScatterOfTheReplicatesTakesOverWhenItIsLarger)
     EXPECT_NEAR(test::termOf(result, u"repeatability"_s), 0.010 * test::risingFactor_g_per_L, 1e-12);
     EXPECT_LT(*result.degreesOfFreedom, 30);
     EXPECT_GT(*result.coverageFactor, 2);
+}
+
+TEST(WideUncertainty, IsExplainedOfDuplicatesThatDisagreeAndOfNothingElse)
+{
+    run::Run run = statedRun();
+    run.tubes[2] = test::sampleTube("S", 0.120, 0.670); // 0.040 apart: their scatter is nearly all of the budget
+    evaluation::Result result = resultOf(run);
+    ASSERT_LT(*result.degreesOfFreedom, 1.3);
+    ASSERT_GT(*result.coverageFactor, 8);
+    const QString said = evaluation::wideUncertaintyText(result);
+    EXPECT_TRUE(said.startsWith(u"The uncertainty is wide because it rests on the scatter of only 2 tube(s)"_s)) << said.toStdString();
+    EXPECT_TRUE(said.contains(u"A repeat with more tubes"_s)) << said.toStdString();
+    run.tubes[2] = test::sampleTube("S", 0.120, 0.642); // 0.012 apart
+    result = resultOf(run);
+    ASSERT_LT(*result.coverageFactor, 4);
+    EXPECT_EQ(evaluation::wideUncertaintyText(result), QString());
+    EXPECT_EQ(evaluation::wideUncertaintyText(resultOf(test::plainRun())), QString()) << "no uncertainty is stated";
+}
+
+TEST(WideUncertainty, BeginsAtTwiceTheUsualFactorAndNamesTheLargestPart)
+{
+    evaluation::Result result;
+    result.value = 0.11;
+    result.n = 2;
+    result.expandedUncertainty = 0.14;
+    result.coverageFactor = 4;
+    result.budget = {{u"standard"_s, 0.03, 0.9}, {u"repeatability"_s, 0.01, 0.1}};
+    EXPECT_TRUE(evaluation::wideUncertaintyText(result).contains(u"its largest part (standard)"_s));
+    result.coverageFactor = 3.99;
+    EXPECT_EQ(evaluation::wideUncertaintyText(result), QString());
+    result.coverageFactor = 13.9;
+    result.lessThan = 0.05;
+    EXPECT_EQ(evaluation::wideUncertaintyText(result), QString()) << "a bound has no uncertainty";
 }
 
 TEST(Uncertainty, BudgetIsSortedAndSharesAddUp)
