@@ -230,6 +230,10 @@ private:
                 sayShort(header, header.model()->headerData(section, Qt::Horizontal).toString(),
                          header.sectionSize(section), header.sectionSizeHint(section));
         }
+        // Its words wrap so that all of it is seen at once.
+        const auto *table = qobject_cast<const ui::Table *>(header.parentWidget());
+        if (table && table->wordWrap() && header.length() > table->viewport()->width() + slack)
+            say(*table, {}, u"%1 px wide, its columns need %2"_s.arg(table->viewport()->width()).arg(header.length()));
     }
 
     void inspectBox(const QComboBox &box)

@@ -143,6 +143,21 @@ TEST_F(Misfits, CellsThatAreCutAreToldRowByRow)
     delete table; // before what it was made with
 }
 
+TEST_F(Misfits, ATableWhoseWordsWrapIsNotToScrollSideways)
+{
+    const ui::Theme theme;
+    QStandardItemModel model(1, 2);
+    model.setHorizontalHeaderLabels({u"Check"_s, u"Found"_s});
+    model.setItem(0, 0, new QStandardItem(sentence));
+    model.setItem(0, 1, new QStandardItem(u"Donaudampfschifffahrtsgesellschaft"_s));
+    auto *table = put(new ui::Table(theme, &model, u"Checks"_s, u"checks"_s), {0, 0, 400, 200});
+    table->setWrap(ui::Table::Wrap::AsNeeded);
+    table->fit();
+    EXPECT_EQ(found(), 0) << misfits(page, QSize(600, 400)).join(u'\n').toStdString();
+    table->resize(150, 200);
+    EXPECT_EQ(found(), 1) << "one word alone is wider";
+}
+
 TEST_F(Misfits, WidgetsOutsideOfWhatShowsThemAreFound)
 {
     put(new QPushButton(u"Go"_s), {560, 0, 80, 40});

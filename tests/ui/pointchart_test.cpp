@@ -4,6 +4,7 @@
 #include "ui/shared/pointchart.h"
 #include "ui/shared/theme.h"
 
+#include <QApplication>
 #include <QCategoryAxis>
 #include <QChart>
 #include <QChartView>

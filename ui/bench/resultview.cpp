@@ -37,7 +37,7 @@ ResultView::ResultView(const Theme &theme, QWidget *parent)
     both->setChildrenCollapsible(false);
     both->addWidget(buildLists());
     both->addWidget(m_ofResult);
-    both->setSizes({1400, 700}); // whatever the contents would like: the tables need more
+    both->setSizes({1420, 680}); // whatever the contents would like: the tables need more
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins({});
     layout->setSpacing(theme.gap());
