@@ -73,8 +73,8 @@ Check blankMissing(const Scope &scope, int read)
         CheckId::BlankMissing, scope, read > 0,
         read > 0 ? Said{CheckText::tr("The run has %n blank(s).", nullptr, read)}
                  : Said{CheckText::tr("No blank has been read: the results are not corrected for what the "
-                                     "reagents themselves do."),
-                       CheckText::tr("Run a blank with diluent in place of sample.")});
+                                      "reagents themselves do."),
+                        CheckText::tr("Run a blank with diluent in place of sample.")});
 }
 
 Check blankHigh(const Scope &scope, double mean, double limit, std::vector<int> tubes)

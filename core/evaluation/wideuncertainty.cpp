@@ -20,18 +20,21 @@ constexpr double wideFactor = 4;
 
 QString wideUncertaintyText(const Result &result)
 {
-    const bool isStated = result.value && result.expandedUncertainty && !result.lessThan && !result.greaterThan;
+    const bool isStated =
+        result.value && result.expandedUncertainty && !result.lessThan && !result.greaterThan;
     if (!isStated || result.budget.empty() || result.coverageFactor.value_or(0) < wideFactor)
         return {};
     const QString &largest = result.budget.front().term;
     if (result.terms.empty() && largest == repeatabilityName())
-        return WideUncertaintyWords::tr("The uncertainty is wide because it rests on the scatter of only %n tube(s): so few "
-                                        "degrees of freedom make a large coverage factor k. A repeat with more tubes "
-                                        "would narrow it.",
-                                        nullptr, result.n);
-    return WideUncertaintyWords::tr("The uncertainty is wide because its largest part (%1) rests on the scatter of few tubes: so "
-                                    "few degrees of freedom make a large coverage factor k. A repeat with more tubes "
-                                    "would narrow it.")
+        return WideUncertaintyWords::tr(
+            "The uncertainty is wide because it rests on the scatter of only %n tube(s): so few "
+            "degrees of freedom make a large coverage factor k. A repeat with more tubes "
+            "would narrow it.",
+            nullptr, result.n);
+    return WideUncertaintyWords::tr(
+               "The uncertainty is wide because its largest part (%1) rests on the scatter of few tubes: so "
+               "few degrees of freedom make a large coverage factor k. A repeat with more tubes "
+               "would narrow it.")
         .arg(largest);
 }
 

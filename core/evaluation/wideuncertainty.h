@@ -8,9 +8,10 @@
 
 namespace plateau::evaluation {
 
-/// Why the stated uncertainty is much wider than the scatter of its tubes looks, and what would narrow it: two
-/// duplicates that differ leave one degree of freedom, and k of about 14. Said where k is at least twice the usual 2
-/// (common practice, no source); empty where it is less, and of a bound, which has no uncertainty.
+/// Why the stated uncertainty is much wider than the scatter of its tubes looks, and what would narrow it:
+/// two duplicates that differ leave one degree of freedom, and k of about 14. Said where k is at least twice
+/// the usual 2 (common practice, no source); empty where it is less, and of a bound, which has no
+/// uncertainty.
 QString wideUncertaintyText(const Result &result);
 
 } // namespace plateau::evaluation

@@ -39,12 +39,13 @@ TEST_F(Choices, StartWithWhatTheEvaluationSays)
     EXPECT_EQ(rows[1].choice, ui::SampleChoice::Repeat);
     EXPECT_EQ(rows[2].choice, ui::SampleChoice::Undecided);
     EXPECT_TRUE(rows[1].advice.startsWith(u"dilute "_s)) << rows[1].advice.toStdString();
-    EXPECT_EQ(
-        ui::whatHappens(rows, DecisionKind::Accepted),
-        u"If the run is accepted: 1 sample(s) will be reported. 1 sample(s) will go back to those that wait, to be repeated: %1. "
-        "1 sample(s) will stay undecided."_s.arg(rows[1].advice));
+    EXPECT_EQ(ui::whatHappens(rows, DecisionKind::Accepted),
+              u"If the run is accepted: 1 sample(s) will be reported. 1 sample(s) will go back to those that "
+              u"wait, to be repeated: %1. "
+              "1 sample(s) will stay undecided."_s.arg(rows[1].advice));
     EXPECT_EQ(ui::whatHappens(rows, DecisionKind::Rejected),
-              u"If the run is rejected: 1 sample(s) will go back to those that wait, to be repeated: %1. 2 sample(s) will be "
+              u"If the run is rejected: 1 sample(s) will go back to those that wait, to be repeated: %1. 2 "
+              u"sample(s) will be "
               "rejected."_s.arg(rows[1].advice));
     ASSERT_EQ(ui::sampleDecisions(rows).size(), 1U) << "what follows the run is not said twice";
     EXPECT_EQ(ui::sampleDecisions(rows)[0].kind, SampleDecisionKind::Repeat);
@@ -172,7 +173,9 @@ TEST_F(Decisions, SamplesAreDecidedOneByOneByKeys)
     press(Qt::Key_Down);
     press(Qt::Key_W);
     press(Qt::Key_Delete);
-    EXPECT_TRUE(labelText(u"decisionHappens"_s).startsWith(u"If the run is accepted: 2 sample(s) will be reported. 2 sample(s) will go back"_s))
+    EXPECT_TRUE(
+        labelText(u"decisionHappens"_s)
+            .startsWith(u"If the run is accepted: 2 sample(s) will be reported. 2 sample(s) will go back"_s))
         << labelText(u"decisionHappens"_s).toStdString();
     EXPECT_TRUE(labelText(u"decisionHappens"_s).endsWith(u"1 sample(s) will be rejected."_s));
     decideAs(u"M. Lindqvist"_s); // what did not pass is answered sample by sample: no reason is asked for again
@@ -436,8 +439,9 @@ TEST_F(Decisions, WhatWasChosenForARackWaitsThere)
     EXPECT_TRUE(find<QLineEdit>(u"decisionReason"_s)->text().isEmpty());
     press(Qt::Key_PageDown, Qt::ControlModifier);
     press(Qt::Key_3, Qt::ControlModifier);
-    EXPECT_EQ(labelText(u"decisionHappens"_s), u"If the run is accepted: 1 sample(s) will be reported. 1 sample(s) will go back to those that wait, to be "
-              "repeated."_s);
+    EXPECT_EQ(labelText(u"decisionHappens"_s), u"If the run is accepted: 1 sample(s) will be reported. 1 "
+                                               u"sample(s) will go back to those that wait, to be "
+                                               "repeated."_s);
     EXPECT_EQ(find<QLineEdit>(u"decisionReason"_s)->text(), u"cloudy"_s);
 }
 
@@ -454,7 +458,8 @@ TEST_F(Decisions, ANewRevisionBeginsAndTheOldOneStaysReadable)
     press(Qt::Key_Return);
     ASSERT_FALSE(isDecided());
     press(Qt::Key_3, Qt::ControlModifier);
-    EXPECT_EQ(labelText(u"decisionHappens"_s), u"This becomes revision 2. If the run is accepted: 1 sample(s) will be reported."_s);
+    EXPECT_EQ(labelText(u"decisionHappens"_s),
+              u"This becomes revision 2. If the run is accepted: 1 sample(s) will be reported."_s);
     book->correctReading(id, 2, u"A2"_s, 0.612, u"0.612"_s, u"R. Okafor"_s, u"misread"_s);
     decideAs(u"M. Lindqvist"_s);
     ASSERT_TRUE(isDecided());

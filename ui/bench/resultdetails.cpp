@@ -134,9 +134,10 @@ void ResultDetails::showRecovery(const ReviewedResult &reviewed, const notebook:
     m_overview->setHistory(
         historyOf(*shown, stored, basis),
         tr("Recovery (%) of %1: %2 expected at use")
-            .arg(shown->standard, reviewed.unit ? evaluation::inUnit(expected, evaluation::ReportUnit::GramPerLitre,
-                                                                     *reviewed.unit)
-                                                : expected));
+            .arg(shown->standard,
+                 reviewed.unit
+                     ? evaluation::inUnit(expected, evaluation::ReportUnit::GramPerLitre, *reviewed.unit)
+                     : expected));
 }
 
 void ResultDetails::showBudget(const evaluation::Result &result)

@@ -92,8 +92,9 @@ QVariant ResultsModel::look(const ReviewedResult &reviewed, int column, int role
         return m_theme.bold();
     // Its unit stands in the column of the value already; who listens is told it.
     if (role == Qt::AccessibleTextRole && column == Spread && reviewed.result.n > 1 && reviewed.result.value)
-        return evaluation::withUnit(reviewed.spread, reviewed.unit ? evaluation::reportUnitWord(*reviewed.unit)
-                                                                   : reviewed.result.unit);
+        return evaluation::withUnit(reviewed.spread, reviewed.unit
+                                                         ? evaluation::reportUnitWord(*reviewed.unit)
+                                                         : reviewed.result.unit);
     if (role != Qt::DecorationRole)
         return {};
     if (column == Verdict)

@@ -39,8 +39,8 @@ QString dilutionOf(const run::Run &run, const QString &id)
     if (!sample)
         return u"–"_s;
     return sample->dilution.empty() ? ReviewedResultWords::tr("undiluted")
-                                    : ReviewedResultWords::tr("%1-fold").arg(evaluation::roundedText(
-                                          run::dilutionFactor(sample->dilution), 3));
+                                    : ReviewedResultWords::tr("%1-fold").arg(
+                                          evaluation::roundedText(run::dilutionFactor(sample->dilution), 3));
 }
 
 State stateOf(Standing standing)
@@ -85,8 +85,13 @@ Sentence limitSentence(const JudgedLimit &limit)
 ReviewedResult plainlyReviewed(const run::Run &run, const evaluation::Evaluation &evaluation,
                                const evaluation::Result &result)
 {
-    return {result, verdictIn(run, evaluation, result), resultText(result), spreadOf(result, 1),
-            dilutionOf(run, result.sample), {}, {}};
+    return {result,
+            verdictIn(run, evaluation, result),
+            resultText(result),
+            spreadOf(result, 1),
+            dilutionOf(run, result.sample),
+            {},
+            {}};
 }
 
 ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,

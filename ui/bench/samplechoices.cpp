@@ -98,8 +98,10 @@ QString howText(const SampleChoiceRow &row)
 QString repeatedText(int count, const QStringList &advices)
 {
     if (advices.isEmpty())
-        return SampleChoicesWords::tr("%n sample(s) will go back to those that wait, to be repeated.", nullptr, count);
-    return SampleChoicesWords::tr("%n sample(s) will go back to those that wait, to be repeated: %1.", nullptr, count)
+        return SampleChoicesWords::tr("%n sample(s) will go back to those that wait, to be repeated.",
+                                      nullptr, count);
+    return SampleChoicesWords::tr("%n sample(s) will go back to those that wait, to be repeated: %1.",
+                                  nullptr, count)
         .arg(advices.join(SampleChoicesWords::tr("; ")));
 }
 

@@ -138,8 +138,10 @@ private:
         }
         if (const QString acceptance = acceptanceOnReport(m_content, result); !acceptance.isEmpty())
             remarks << acceptance;
-        if (const ReportedResult *reported = reportedAs(m_content, result); !reported || reported->isReported) {
-            if (const QString wide = evaluation::wideUncertaintyText(finalOf(m_content, result)); !wide.isEmpty())
+        if (const ReportedResult *reported = reportedAs(m_content, result);
+            !reported || reported->isReported) {
+            if (const QString wide = evaluation::wideUncertaintyText(finalOf(m_content, result));
+                !wide.isEmpty())
                 remarks << local(m_content, wide);
         }
         remarks.removeDuplicates();

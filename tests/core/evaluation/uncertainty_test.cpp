@@ -98,18 +98,22 @@ TEST(Uncertainty, ScatterOfTheReplicatesTakesOverWhenItIsLarger)
 TEST(WideUncertainty, IsExplainedOfDuplicatesThatDisagreeAndOfNothingElse)
 {
     run::Run run = statedRun();
-    run.tubes[2] = test::sampleTube("S", 0.120, 0.670); // 0.040 apart: their scatter is nearly all of the budget
+    run.tubes[2] =
+        test::sampleTube("S", 0.120, 0.670); // 0.040 apart: their scatter is nearly all of the budget
     evaluation::Result result = resultOf(run);
     ASSERT_LT(*result.degreesOfFreedom, 1.3);
     ASSERT_GT(*result.coverageFactor, 8);
     const QString said = evaluation::wideUncertaintyText(result);
-    EXPECT_TRUE(said.startsWith(u"The uncertainty is wide because it rests on the scatter of only 2 tube(s)"_s)) << said.toStdString();
+    EXPECT_TRUE(
+        said.startsWith(u"The uncertainty is wide because it rests on the scatter of only 2 tube(s)"_s))
+        << said.toStdString();
     EXPECT_TRUE(said.contains(u"A repeat with more tubes"_s)) << said.toStdString();
     run.tubes[2] = test::sampleTube("S", 0.120, 0.642); // 0.012 apart
     result = resultOf(run);
     ASSERT_LT(*result.coverageFactor, 4);
     EXPECT_EQ(evaluation::wideUncertaintyText(result), QString());
-    EXPECT_EQ(evaluation::wideUncertaintyText(resultOf(test::plainRun())), QString()) << "no uncertainty is stated";
+    EXPECT_EQ(evaluation::wideUncertaintyText(resultOf(test::plainRun())), QString())
+        << "no uncertainty is stated";
 }
 
 TEST(WideUncertainty, BeginsAtTwiceTheUsualFactorAndNamesTheLargestPart)
