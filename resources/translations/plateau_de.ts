@@ -9,11 +9,11 @@
         </message>
         <message>
             <source>It could not be kept that the program is to start with %1; the next start opens the same notebook as before.</source>
-            <translation>Es ließ sich nicht behalten, dass das Programm mit %1 starten soll; der nächste Start öffnet dasselbe Laborjournal wie bisher.</translation>
+            <translation>Es ließ sich nicht speichern, dass das Programm mit %1 starten soll; der nächste Start öffnet dasselbe Laborjournal wie bisher.</translation>
         </message>
         <message>
             <source>No other window could be opened. Close this one and open the notebook by itself: %1</source>
-            <translation>Es ließ sich kein weiteres Fenster öffnen. Dieses schließen und das Laborjournal für sich öffnen: %1</translation>
+            <translation>Es ließ sich kein weiteres Fenster öffnen. Dieses schließen und das Laborjournal gesondert öffnen: %1</translation>
         </message>
     </context>
     <context>
@@ -210,7 +210,7 @@
         </message>
         <message>
             <source>%1 mL of sample is more than %2 mL of %3 make up for: the tube's volume changes above %4 mL</source>
-            <translation>%1 mL Probe sind mehr, als %2 mL %3 ausgleichen: Das Volumen des Ansatzes ändert sich über %4 mL</translation>
+            <translation>%1 mL Probe sind mehr, als %2 mL %3 ausgleichen: Das Volumen des Ansatzes ändert sich über %4 mL</translation>
         </message>
         <message>
             <source>a signal of %1 is more than the photometer may show (%2)</source>
@@ -281,7 +281,7 @@
         </message>
         <message>
             <source>the tube holds %1 mL in the end; at most %2 mL are allowed</source>
-            <translation>der Ansatz enthält am Ende %1 mL; höchstens %2 mL sind zulässig</translation>
+            <translation>der Ansatz enthält am Ende %1 mL; höchstens %2 mL sind zulässig</translation>
         </message>
         <message>
             <source>a straight line needs at least 2 readings, not %1</source>
@@ -316,7 +316,7 @@
         </message>
         <message>
             <source>%1 L/(mol cm) is very small; is it meant in L/(mmol cm), a thousand times as much?</source>
-            <translation>%1 L/(mol cm) ist sehr klein; ist es in L/(mmol cm) gemeint, dem Tausendfachen?</translation>
+            <translation>%1 L/(mol cm) ist sehr klein; ist es in L/(mmol cm) gemeint, dem Tausendfachen?</translation>
         </message>
         <message>
             <source>the chromophore's name</source>
@@ -324,11 +324,11 @@
         </message>
         <message>
             <source>the method has no absorptivity for %1 nm; add it to the table of absorptivities (only NADH and NADPH at 340 nm need none)</source>
-            <translation>die Methode hat keinen Extinktionskoeffizienten für %1 nm; in die Tabelle der Extinktionskoeffizienten aufnehmen (nur NADH und NADPH bei 340 nm brauchen keinen)</translation>
+            <translation>die Methode hat keinen Extinktionskoeffizienten für %1 nm; in die Tabelle der Extinktionskoeffizienten aufnehmen (nur NADH und NADPH bei 340 nm brauchen keinen)</translation>
         </message>
         <message>
             <source>must include the usual volume of %1 mL</source>
-            <translation>muss das übliche Volumen von %1 mL einschließen</translation>
+            <translation>muss das übliche Volumen von %1 mL einschließen</translation>
         </message>
         <message>
             <source>a method needs at least one component</source>
@@ -430,15 +430,15 @@
         </message>
         <message>
             <source>one beyond 3 s</source>
-            <translation>einer jenseits von 3 s</translation>
+            <translation>einer jenseits von 3 s</translation>
         </message>
         <message>
             <source>two of three beyond 2 s on one side</source>
-            <translation>zwei von drei jenseits von 2 s auf einer Seite</translation>
+            <translation>zwei von drei jenseits von 2 s auf einer Seite</translation>
         </message>
         <message>
             <source>four of five beyond 1 s on one side</source>
-            <translation>vier von fünf jenseits von 1 s auf einer Seite</translation>
+            <translation>vier von fünf jenseits von 1 s auf einer Seite</translation>
         </message>
         <message>
             <source>nine in a row on one side</source>
@@ -454,11 +454,11 @@
         </message>
         <message>
             <source>fifteen in a row within 1 s</source>
-            <translation>fünfzehn in Folge innerhalb von 1 s</translation>
+            <translation>fünfzehn in Folge innerhalb von 1 s</translation>
         </message>
         <message>
             <source>eight in a row beyond 1 s, on both sides</source>
-            <translation>acht in Folge jenseits von 1 s, auf beiden Seiten</translation>
+            <translation>acht in Folge jenseits von 1 s, auf beiden Seiten</translation>
         </message>
         <message>
             <source>eight in a row on one side</source>
@@ -474,19 +474,19 @@
         </message>
         <message>
             <source>one beyond 2 s (a warning)</source>
-            <translation>einer jenseits von 2 s (eine Warnung)</translation>
+            <translation>einer jenseits von 2 s (eine Warnung)</translation>
         </message>
         <message>
             <source>two in a row beyond 2 s on one side</source>
-            <translation>zwei in Folge jenseits von 2 s auf einer Seite</translation>
+            <translation>zwei in Folge jenseits von 2 s auf einer Seite</translation>
         </message>
         <message>
             <source>two in a row, beyond 2 s on opposite sides</source>
-            <translation>zwei in Folge, jenseits von 2 s auf entgegengesetzten Seiten</translation>
+            <translation>zwei in Folge, jenseits von 2 s auf entgegengesetzten Seiten</translation>
         </message>
         <message>
             <source>four in a row beyond 1 s on one side</source>
-            <translation>vier in Folge jenseits von 1 s auf einer Seite</translation>
+            <translation>vier in Folge jenseits von 1 s auf einer Seite</translation>
         </message>
         <message>
             <source>value</source>
@@ -618,7 +618,7 @@
         </message>
         <message>
             <source>one beyond 2 s, %1</source>
-            <translation>einer jenseits von 2 s, %1</translation>
+            <translation>einer jenseits von 2 s, %1</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -642,11 +642,11 @@
         </message>
         <message>
             <source>%1 s below the centre</source>
-            <translation>%1 s unter der Mittellinie</translation>
+            <translation>%1 s unter der Mittellinie</translation>
         </message>
         <message>
             <source>%1 s above the centre</source>
-            <translation>%1 s über der Mittellinie</translation>
+            <translation>%1 s über der Mittellinie</translation>
         </message>
         <message>
             <source>The record of the run says what was decided at its uncertainty.</source>
@@ -738,15 +738,15 @@
         </message>
         <message>
             <source>The width of the limits must be above 0 s and at most 10 s.</source>
-            <translation>Die Breite der Grenzen muss größer als 0 s und höchstens 10 s sein.</translation>
+            <translation>Die Breite der Grenzen muss größer als 0 s und höchstens 10 s sein.</translation>
         </message>
         <message>
             <source>The reference value must lie between 0 s and 10 s.</source>
-            <translation>Der Referenzwert muss zwischen 0 s und 10 s liegen.</translation>
+            <translation>Der Referenzwert muss zwischen 0 s und 10 s liegen.</translation>
         </message>
         <message>
             <source>The decision limit must be above 0 s and at most 100 s.</source>
-            <translation>Die Entscheidungsgrenze muss größer als 0 s und höchstens 100 s sein.</translation>
+            <translation>Die Entscheidungsgrenze muss größer als 0 s und höchstens 100 s sein.</translation>
         </message>
         <message>
             <source>, </source>
@@ -754,7 +754,7 @@
         </message>
         <message>
             <source>which is too wide to tell whether the %1 stated are right: it takes standards of more different ages</source>
-            <translation>das ist zu weit, um zu sagen, ob die angegebenen %1 stimmen: Es braucht Standards von unterschiedlicherem Alter</translation>
+            <translation>was zu breit ist, um zu sagen, ob die angegebenen %1 stimmen: Nötig sind Standards von unterschiedlicherem Alter</translation>
         </message>
         <message>
             <source>which agrees with a standard that keeps its strength</source>
@@ -884,7 +884,7 @@
         </message>
         <message>
             <source>A(1 %, 1 cm) at %1</source>
-            <translation>A(1 %, 1 cm) bei %1</translation>
+            <translation>A(1 %, 1 cm) bei %1</translation>
         </message>
         <message>
             <source>pharmacopoeia, control of absorbances</source>
@@ -944,7 +944,7 @@
         </message>
         <message>
             <source>mean minus the nominal volume, at 20 °C</source>
-            <translation>Mittelwert minus Nennvolumen, bei 20 °C</translation>
+            <translation>Mittelwert minus Nennvolumen, bei 20 °C</translation>
         </message>
         <message>
             <source>standard deviation of the fillings</source>
@@ -975,7 +975,7 @@
         </message>
         <message>
             <source>hold %1 of %2 weighings of %3 µL; key the others, or leave this volume out</source>
-            <translation>enthalten %1 von %2 Wägungen für %3 µL; die übrigen eingeben oder dieses Volumen weglassen</translation>
+            <translation>enthalten %1 von %2 Wägungen für %3 µL; die übrigen eingeben oder dieses Volumen weglassen</translation>
         </message>
         <message>
             <source>is missing, though that solution was read; key it</source>
@@ -1039,7 +1039,7 @@
         </message>
         <message>
             <source>As it is in the room, not reduced to sea level. 1 kPa is 10 mbar.</source>
-            <translation>Wie er im Raum ist, nicht auf Meereshöhe bezogen. 1 kPa sind 10 mbar.</translation>
+            <translation>Wie er im Raum ist, nicht auf Meereshöhe bezogen. 1 kPa sind 10 mbar.</translation>
         </message>
         <message>
             <source>Humidity of the air</source>
@@ -1047,7 +1047,7 @@
         </message>
         <message>
             <source>Its effect is small; 50 % where nobody measured it.</source>
-            <translation>Ihr Einfluss ist klein; 50 %, wenn niemand sie gemessen hat.</translation>
+            <translation>Ihr Einfluss ist klein; 50 %, wenn niemand sie gemessen hat.</translation>
         </message>
         <message>
             <source>Water, balance and pipette stand in the room for two hours. Ten deliveries of each volume into the closed vessel, a new tip for each volume, each mass noted in mg.</source>
@@ -1143,7 +1143,7 @@
         </message>
         <message>
             <source>Potassium dichromate, dried, in 0.005 mol/L sulphuric acid, against the same acid at 25 °C. Weigh 57.0 to 63.0 mg for 1000 mL; for 430 nm 57.0 to 63.0 mg for 100 mL. Wavelengths your photometer does not have are left out.</source>
-            <translation>Kaliumdichromat, getrocknet, in Schwefelsäure 0,005 mol/L, gegen dieselbe Säure bei 25 °C. 57,0 bis 63,0 mg für 1000 mL einwiegen; für 430 nm 57,0 bis 63,0 mg für 100 mL. Wellenlängen, die das Photometer nicht hat, werden weggelassen.</translation>
+            <translation>Kaliumdichromat, getrocknet, in Schwefelsäure 0,005 mol/L, gegen dieselbe Säure bei 25 °C. 57,0 bis 63,0 mg für 1000 mL einwiegen; für 430 nm 57,0 bis 63,0 mg für 100 mL. Wellenlängen, die das Photometer nicht hat, werden weggelassen.</translation>
         </message>
         <message>
             <source>Follow your local rules and the supplier's instructions first. Potassium dichromate is toxic, may cause cancer and allergy, may damage fertility, is very toxic to aquatic life, and intensifies fire: do not breathe the dust, wear gloves, weigh in a fume hood, and dispose of the solution as hazardous waste. Sealed cuvettes with a certificate spare you from weighing it; then key the concentration that the certificate states.</source>
@@ -1155,7 +1155,7 @@
         </message>
         <message>
             <source>In the solution for 235 to 350 nm: the mass weighed for one litre.</source>
-            <translation>In der Lösung für 235 bis 350 nm: die für einen Liter eingewogene Masse.</translation>
+            <translation>In der Lösung für 235 bis 350 nm: die für einen Liter eingewogene Masse.</translation>
         </message>
         <message>
             <source>Dichromate, strong</source>
@@ -1163,7 +1163,7 @@
         </message>
         <message>
             <source>In the solution for 430 nm: ten times the mass weighed for 100 mL.</source>
-            <translation>In der Lösung für 430 nm: das Zehnfache der für 100 mL eingewogenen Masse.</translation>
+            <translation>In der Lösung für 430 nm: das Zehnfache der für 100 mL eingewogenen Masse.</translation>
         </message>
         <message>
             <source>Path of the cuvette</source>
@@ -1259,7 +1259,7 @@
         </message>
         <message>
             <source>From the certificate of the cuvettes: half the width. Suggested: 10.00 ± 0.01 mm (common practice, no source).</source>
-            <translation>Aus dem Zertifikat der Küvetten: die halbe Breite. Vorschlag: 10,00 ± 0,01 mm (gängige Praxis, ohne Quelle).</translation>
+            <translation>Aus dem Zertifikat der Küvetten: die halbe Breite. Vorschlag: 10,00 ± 0,01 mm (gängige Praxis, ohne Quelle).</translation>
         </message>
         <message>
             <source>Absorbance with water</source>
@@ -1352,7 +1352,7 @@
         </message>
         <message>
             <source>dilution step %1 (%2 mL to %3 mL)</source>
-            <translation>Verdünnungsschritt %1 (%2 mL auf %3 mL)</translation>
+            <translation>Verdünnungsschritt %1 (%2 mL auf %3 mL)</translation>
         </message>
         <message>
             <source>concentration of the standard</source>
@@ -2036,15 +2036,15 @@
         </message>
         <message>
             <source>control %1</source>
-            <translation>Kontrolle %1</translation>
+            <translation>Kontrollprobe %1</translation>
         </message>
         <message>
             <source>%1: %2 is %3, and %4 must remain when the reaction is over. Look for a slipped decimal point or a reagent left out.</source>
-            <translation>%1: %2 ist %3, und %4 müssen nach der Reaktion übrig sein. Ein verrutschtes Komma oder ein vergessenes Reagenz suchen.</translation>
+            <translation>%1: %2 ist %3, und %4 müssen nach der Reaktion übrig sein. Auf ein verrutschtes Dezimalzeichen oder ein vergessenes Reagenz achten.</translation>
         </message>
         <message>
             <source>The control was fresh enough: %1.</source>
-            <translation>Die Kontrolle war frisch genug: %1.</translation>
+            <translation>Die Kontrollprobe war frisch genug: %1.</translation>
         </message>
         <message>
             <source>%1: with this its net signal is %2, but %3 with the same contents gave %4, and at most %6 is allowed between them (%5). Look for a typing error, the wrong tube or a pipetting error.</source>
@@ -2188,7 +2188,7 @@
         </message>
         <message>
             <source>Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
-            <translation>Sollwert und Datum der Kontrolle, die Pipette und die Reagenzien prüfen, bevor ein Ergebnis dieses Laufs verwendet wird.</translation>
+            <translation>Sollwert und Datum der Kontrollprobe, die Pipette und die Reagenzien prüfen, bevor ein Ergebnis dieses Laufs verwendet wird.</translation>
         </message>
         <message>
             <source>Check the preparation and age of the standard, the pipette and the reagents before any result of this run is used.</source>
@@ -2196,7 +2196,7 @@
         </message>
         <message>
             <source>The control was too old: %1.</source>
-            <translation>Die Kontrolle war zu alt: %1.</translation>
+            <translation>Die Kontrollprobe war zu alt: %1.</translation>
         </message>
         <message>
             <source>Take a fresh one.</source>
@@ -2243,7 +2243,7 @@
         </message>
         <message>
             <source>%1, %2 u = %3</source>
-            <translation>%1, %2 u = %3</translation>
+            <translation>%1, %2 u = %3</translation>
         </message>
         <message>
             <source>%1, U = %2</source>
@@ -2251,7 +2251,7 @@
         </message>
         <message>
             <source>%1, %2 U = %3</source>
-            <translation>%1, %2 U = %3</translation>
+            <translation>%1, %2 U = %3</translation>
         </message>
         <message>
             <source>cannot be decided, because the rule needs an uncertainty and a bound has none</source>
@@ -2357,7 +2357,7 @@
         <name>plateau::evaluation::Specification</name>
         <message>
             <source>simple acceptance</source>
-            <translation>einfache Akzeptanz</translation>
+            <translation>einfache Annahme</translation>
         </message>
         <message>
             <source>guard band for acceptance</source>
@@ -2416,7 +2416,7 @@
         </message>
         <message>
             <source>has no meaning with a one-sided guard band of 95 %; leave it out</source>
-            <translation>hat bei einem einseitigen Schutzband von 95 % keine Bedeutung; weglassen</translation>
+            <translation>hat bei einem einseitigen Schutzband von 95 % keine Bedeutung; weglassen</translation>
         </message>
         <message>
             <source>the product</source>
@@ -2459,7 +2459,7 @@
         </message>
         <message>
             <source>%1 x V(%1) / V</source>
-            <translation>%1 x V(%1) / V</translation>
+            <translation>%1 × V(%1) / V</translation>
         </message>
         <message>
             <source>Blank</source>
@@ -2487,11 +2487,11 @@
         </message>
         <message>
             <source>strength at use x volume; net signal</source>
-            <translation>Gehalt bei Verwendung x Volumen; Nettosignal</translation>
+            <translation>Gehalt bei Verwendung × Volumen; Nettosignal</translation>
         </message>
         <message>
             <source>strength at use x volume; net signal at the usual volume</source>
-            <translation>Gehalt bei Verwendung x Volumen; Nettosignal beim üblichen Volumen</translation>
+            <translation>Gehalt bei Verwendung × Volumen; Nettosignal beim üblichen Volumen</translation>
         </message>
         <message>
             <source>line</source>
@@ -2499,7 +2499,7 @@
         </message>
         <message>
             <source>net signal = a + b x mg in the tube</source>
-            <translation>Nettosignal = a + b x mg im Ansatz</translation>
+            <translation>Nettosignal = a + b × mg im Ansatz</translation>
         </message>
         <message>
             <source>a = %1, b = %2 per mg</source>
@@ -2519,11 +2519,11 @@
         </message>
         <message>
             <source>signal - mean blank</source>
-            <translation>Signal - mittlerer Blindwert</translation>
+            <translation>Signal − mittlerer Blindwert</translation>
         </message>
         <message>
             <source>signal - mean blank - sample blank</source>
-            <translation>Signal - mittlerer Blindwert - Probenblindwert</translation>
+            <translation>Signal − mittlerer Blindwert − Probenblindwert</translation>
         </message>
         <message>
             <source>net signal dA</source>
@@ -2535,7 +2535,7 @@
         </message>
         <message>
             <source>net signal x volume of the tube / usual volume</source>
-            <translation>Nettosignal x Volumen des Ansatzes / übliches Volumen</translation>
+            <translation>Nettosignal × Volumen des Ansatzes / übliches Volumen</translation>
         </message>
         <message>
             <source>concentration c in the sample as pipetted</source>
@@ -2543,7 +2543,7 @@
         </message>
         <message>
             <source>dA x V x M / (e x d x v x n)</source>
-            <translation>dA x V x M / (e x d x v x n)</translation>
+            <translation>dA × V × M / (e × d × v × n)</translation>
         </message>
         <message>
             <source>dA / response / v</source>
@@ -2551,7 +2551,7 @@
         </message>
         <message>
             <source>(dA - a) / b / v</source>
-            <translation>(dA - a) / b / v</translation>
+            <translation>(dA − a) / b / v</translation>
         </message>
         <message>
             <source>Sample %1, %2</source>
@@ -2571,7 +2571,7 @@
         </message>
         <message>
             <source>c x F</source>
-            <translation>c x F</translation>
+            <translation>c × F</translation>
         </message>
         <message>
             <source>content</source>
@@ -2579,7 +2579,7 @@
         </message>
         <message>
             <source>c x F x extract (L) / mass (g) x 100</source>
-            <translation>c x F x Extrakt (L) / Masse (g) x 100</translation>
+            <translation>c × F × Extrakt (L) / Masse (g) × 100</translation>
         </message>
         <message>
             <source>Result</source>
@@ -2599,7 +2599,7 @@
         </message>
         <message>
             <source>largest - smallest</source>
-            <translation>größter - kleinster</translation>
+            <translation>größter − kleinster</translation>
         </message>
         <message>
             <source>Uncertainty</source>
@@ -2615,7 +2615,7 @@
         </message>
         <message>
             <source>k x root of the sum of squares</source>
-            <translation>k x Wurzel der Summe der Quadrate</translation>
+            <translation>k × Wurzel der Summe der Quadrate</translation>
         </message>
         <message>
             <source>Symbols</source>
@@ -2695,7 +2695,7 @@
         </message>
         <message>
             <source>%1 at %2 min</source>
-            <translation>%1 bei %2 min</translation>
+            <translation>%1 bei %2 min</translation>
         </message>
         <message>
             <source>%1 as read</source>
@@ -2711,7 +2711,7 @@
         </message>
         <message>
             <source>straight line by least squares: sum of (t - mean t) (A - mean A) / sum of (t - mean t)²</source>
-            <translation>Gerade nach kleinsten Quadraten: Summe von (t - Mittel t) (A - Mittel A) / Summe von (t - Mittel t)²</translation>
+            <translation>Gerade nach kleinsten Quadraten: Summe von (t − Mittel t) (A − Mittel A) / Summe von (t − Mittel t)²</translation>
         </message>
         <message>
             <source>per min</source>
@@ -2719,7 +2719,7 @@
         </message>
         <message>
             <source>the line at 0 min: mean A - b x mean t</source>
-            <translation>die Gerade bei 0 min: Mittel A - b x Mittel t</translation>
+            <translation>die Gerade bei 0 min: Mittel A − b × Mittel t</translation>
         </message>
         <message>
             <source>coverage factor k</source>
@@ -2731,11 +2731,11 @@
         </message>
         <message>
             <source>t at 95.45 % for %1 effective degrees of freedom</source>
-            <translation>t bei 95,45 % für %1 effektive Freiheitsgrade</translation>
+            <translation>t bei 95,45 % für %1 effektive Freiheitsgrade</translation>
         </message>
         <message>
             <source>t(95.45 %, ν)</source>
-            <translation>t(95,45 %; ν)</translation>
+            <translation>t(95,45 %; ν)</translation>
         </message>
         <message>
             <source>effective degrees of freedom (Welch-Satterthwaite)</source>
@@ -2912,7 +2912,7 @@
         </message>
         <message>
             <source>the file is larger than %1 MiB, the most that is read</source>
-            <translation>die Datei ist größer als %1 MiB, mehr wird nicht gelesen</translation>
+            <translation>die Datei ist größer als %1 MiB, mehr wird nicht gelesen</translation>
         </message>
         <message>
             <source>the file cannot be read; name a regular file</source>
@@ -3014,7 +3014,7 @@
         </message>
         <message>
             <source>Absorptivity at %1 nm</source>
-            <translation>Extinktionskoeffizient bei %1 nm</translation>
+            <translation>Extinktionskoeffizient bei %1 nm</translation>
         </message>
         <message>
             <source>Order of: %1</source>
@@ -3362,7 +3362,7 @@
         </message>
         <message>
             <source>%1 %</source>
-            <translation>%1 %</translation>
+            <translation>%1 %</translation>
         </message>
         <message>
             <source> to </source>
@@ -3644,7 +3644,7 @@
         </message>
         <message>
             <source>Acetaldehyde boils at about 20 °C, burns easily and may cause cancer: open the cold bottle under a hood, away from flames.</source>
-            <translation>Acetaldehyd siedet bei etwa 20 °C, ist leicht entzündlich und kann Krebs verursachen: die kalte Flasche unter dem Abzug öffnen, fern von Flammen.</translation>
+            <translation>Acetaldehyd siedet bei etwa 20 °C, ist leicht entzündlich und kann Krebs verursachen: die kalte Flasche unter dem Abzug öffnen, fern von Flammen.</translation>
         </message>
         <message>
             <source>Perchloric acid burns skin and eyes and is a strong oxidiser that can set organic matter alight: wear goggles and gloves, rinse spills with much water, and never let it dry in.</source>
@@ -3660,7 +3660,7 @@
         </message>
         <message>
             <source>Don't look into the lamp of an open photometer: below 400 nm it gives off ultraviolet radiation.</source>
-            <translation>Nicht in die Lampe eines offenen Photometers sehen: Unter 400 nm gibt sie ultraviolette Strahlung ab.</translation>
+            <translation>Nicht in die Lampe eines offenen Photometers sehen: Unter 400 nm gibt sie ultraviolette Strahlung ab.</translation>
         </message>
         <message>
             <source>Keep the bench free of acetic acid and its vapour: the blank shows it.</source>
@@ -3688,7 +3688,7 @@
         </message>
         <message>
             <source>Treat red wine with about 0.2 g of PVPP for 10 mL and filter it first (Regulation (EEC) No 2676/90, Annex).</source>
-            <translation>Rotwein zuerst mit etwa 0,2 g PVPP auf 10 mL behandeln und filtrieren (Verordnung (EWG) Nr. 2676/90, Anhang).</translation>
+            <translation>Rotwein zuerst mit etwa 0,2 g PVPP auf 10 mL behandeln und filtrieren (Verordnung (EWG) Nr. 2676/90, Anhang).</translation>
         </message>
         <message>
             <source>The buffer of pH 10 irritates skin and eyes: wear goggles and gloves.</source>
@@ -3700,7 +3700,7 @@
         </message>
         <message>
             <source>Read at 2 min and again at 4 min before the enzyme: a drift of more than 0.002 asks for a wait, not for the enzyme. Keep the tubes in the dark after it, read at 45 and at 60 min, and enter the larger value (French order of 7 October 1987, annex X).</source>
-            <translation>Vor dem Enzym nach 2 min und erneut nach 4 min ablesen: Eine Drift von mehr als 0,002 verlangt Warten, nicht das Enzym. Danach die Ansätze im Dunkeln halten, nach 45 und nach 60 min ablesen und den größeren Wert eingeben (französische Verordnung vom 7. Oktober 1987, Anhang X).</translation>
+            <translation>Vor dem Enzym nach 2 min und erneut nach 4 min ablesen: Eine Drift von mehr als 0,002 verlangt Warten, nicht das Enzym. Danach die Ansätze im Dunkeln halten, nach 45 und nach 60 min ablesen und den größeren Wert eingeben (französische Verordnung vom 7. Oktober 1987, Anhang X).</translation>
         </message>
         <message>
             <source>INT is a tetrazolium salt that stains and may irritate: wear gloves.</source>
@@ -3716,11 +3716,11 @@
         </message>
         <message>
             <source>A sulphite standard loses strength by the hour: make it fresh and note the time. The loss of 2 % an hour that a run of this method begins with is common practice, no source; find your own.</source>
-            <translation>Ein Sulfitstandard verliert stündlich an Gehalt: frisch herstellen und die Zeit notieren. Der Verlust von 2 % pro Stunde, mit dem ein Lauf nach dieser Methode beginnt, ist gängige Praxis, ohne Quelle; den eigenen ermitteln.</translation>
+            <translation>Ein Sulfitstandard verliert stündlich an Gehalt: frisch herstellen und die Zeit notieren. Der Verlust von 2 % pro Stunde, mit dem ein Lauf nach dieser Methode beginnt, ist gängige Praxis, ohne Quelle; den eigenen ermitteln.</translation>
         </message>
         <message>
             <source>If the reaction has not ended after 15 min, read every 5 min until the rise is steady and enter all readings: the result is extrapolated to the addition (same Regulation).</source>
-            <translation>Ist die Reaktion nach 15 min nicht beendet, alle 5 min ablesen, bis der Anstieg gleichmäßig ist, und alle Ablesungen eingeben: Das Ergebnis wird auf die Zugabe extrapoliert (dieselbe Verordnung).</translation>
+            <translation>Ist die Reaktion nach 15 min nicht beendet, alle 5 min ablesen, bis der Anstieg gleichmäßig ist, und alle Ablesungen eingeben: Das Ergebnis wird auf die Zugabe extrapoliert (dieselbe Verordnung).</translation>
         </message>
         <message>
             <source>Metaphosphoric acid burns skin and eyes: wear goggles and gloves.</source>
@@ -3736,7 +3736,7 @@
         </message>
         <message>
             <source>Don't look into the lamp of an open photometer: below 300 nm its ultraviolet radiation burns eyes and skin within minutes.</source>
-            <translation>Nicht in die Lampe eines offenen Photometers sehen: Unter 300 nm verbrennt ihre ultraviolette Strahlung Augen und Haut binnen Minuten.</translation>
+            <translation>Nicht in die Lampe eines offenen Photometers sehen: Unter 300 nm verbrennt ihre ultraviolette Strahlung Augen und Haut binnen Minuten.</translation>
         </message>
         <message>
             <source>Keep the tubes in the dark after the enzyme.</source>
@@ -3808,7 +3808,7 @@
         </message>
         <message>
             <source>Don't degas by warming or stirring: acetaldehyde goes with the gas. Cool to 4 °C, bring to pH 9 with sodium hydroxide in a closed vessel, which binds the carbon dioxide, use at once, and note the dilution.</source>
-            <translation>Nicht durch Erwärmen oder Rühren entgasen: Acetaldehyd entweicht mit dem Gas. Auf 4 °C kühlen, in einem verschlossenen Gefäß mit Natronlauge auf pH 9 bringen, was das Kohlendioxid bindet, sofort verwenden und die Verdünnung notieren.</translation>
+            <translation>Nicht durch Erwärmen oder Rühren entgasen: Acetaldehyd entweicht mit dem Gas. Auf 4 °C kühlen, in einem verschlossenen Gefäß mit Natronlauge auf pH 9 bringen, was das Kohlendioxid bindet, sofort verwenden und die Verdünnung notieren.</translation>
         </message>
         <message>
             <source>Distil or extract closed and cold with water, chill and filter cold; check the recovery with a spiked sample.</source>
@@ -3816,7 +3816,7 @@
         </message>
         <message>
             <source>Cool to 4 °C; precipitate with perchloric acid, 1 mol/L, in a closed tube, centrifuge cold, bring to pH 8 to 9 with potassium hydroxide, use at once. Check the recovery with a spiked sample.</source>
-            <translation>Auf 4 °C kühlen; in einem verschlossenen Röhrchen mit Perchlorsäure, 1 mol/L, fällen, kalt zentrifugieren, mit Kalilauge auf pH 8 bis 9 bringen, sofort verwenden. Die Wiederfindung mit einer aufgestockten Probe prüfen.</translation>
+            <translation>Auf 4 °C kühlen; in einem verschlossenen Röhrchen mit Perchlorsäure, 1 mol/L, fällen, kalt zentrifugieren, mit Kalilauge auf pH 8 bis 9 bringen, sofort verwenden. Die Wiederfindung mit einer aufgestockten Probe prüfen.</translation>
         </message>
         <message>
             <source>Homogenise frozen with ice-cold water in a closed vessel, centrifuge cold, use at once. Enter mass and extract volume with the sample; check the recovery with a spiked sample.</source>
@@ -3832,7 +3832,7 @@
         </message>
         <message>
             <source>Acetyl-CoA synthetase turns acetate into acetyl-CoA, citrate synthase joins it to oxaloacetate, and malate dehydrogenase makes that oxaloacetate anew from L-malate with one NADH for each acetate. The malate dehydrogenase equilibrium stands before the measured reaction and gives NADH of its own, so the signal is (A2 - A0) - (A1 - A0)^2 / (A2 - A0).</source>
-            <translation>Acetyl-CoA-Synthetase setzt Acetat zu Acetyl-CoA um, Citrat-Synthase verbindet dieses mit Oxalacetat, und Malat-Dehydrogenase bildet das Oxalacetat aus L-Malat neu, mit einem NADH je Acetat. Das Gleichgewicht der Malat-Dehydrogenase ist der gemessenen Reaktion vorgelagert und liefert selbst NADH; das Signal ist daher (A2 - A0) - (A1 - A0)^2 / (A2 - A0).</translation>
+            <translation>Acetyl-CoA-Synthetase setzt Acetat zu Acetyl-CoA um, Citrat-Synthase verbindet dieses mit Oxalacetat, und Malat-Dehydrogenase bildet das Oxalacetat aus L-Malat neu, mit einem NADH je Acetat. Das Gleichgewicht der Malat-Dehydrogenase ist der gemessenen Reaktion vorgelagert und liefert selbst NADH; das Signal ist daher (A2 − A0) − (A1 − A0)² / (A2 − A0).</translation>
         </message>
         <message>
             <source>Buffer pH 8.4 with L-malate</source>
@@ -3876,11 +3876,11 @@
         </message>
         <message>
             <source>Dilute as far as the range allows; colour alone adds the same to A0, A1 and A2. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) or polyamide for a minute, then filter.</source>
-            <translation>So weit verdünnen, wie der Bereich es zulässt; Farbe allein trägt zu A0, A1 und A2 dasselbe bei. Stark gefärbt: 10 mL eine Minute mit 0,2 g Polyvinylpolypyrrolidon (PVPP) oder Polyamid rühren, dann filtrieren.</translation>
+            <translation>So weit verdünnen, wie der Bereich es zulässt; Farbe allein trägt zu A0, A1 und A2 dasselbe bei. Stark gefärbt: 10 mL eine Minute mit 0,2 g Polyvinylpolypyrrolidon (PVPP) oder Polyamid rühren, dann filtrieren.</translation>
         </message>
         <message>
             <source>Centrifuge, or filter through a fluted filter or a membrane of 0.45 µm; throw the first millilitres away.</source>
-            <translation>Zentrifugieren oder durch ein Faltenfilter oder eine Membran von 0,45 µm filtrieren; die ersten Milliliter verwerfen.</translation>
+            <translation>Zentrifugieren oder durch ein Faltenfilter oder eine Membran von 0,45 µm filtrieren; die ersten Milliliter verwerfen.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled, loosely closed flask until no more gas comes; don't warm: acetic acid is volatile. Filter.</source>
@@ -3888,15 +3888,15 @@
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min with the stopper on, cool, make up with water, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation>1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit aufgesetztem Stopfen mit 60 mL Wasser 20 min bei 60 °C extrahieren, abkühlen, mit Wasser auffüllen, 20 min in Eis stellen und kalt filtrieren: Das Fett bleibt zurück.</translation>
+            <translation>1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit aufgesetztem Stopfen mit 60 mL Wasser 20 min bei 60 °C extrahieren, abkühlen, mit Wasser auffüllen, 20 min in Eis stellen und kalt filtrieren: Das Fett bleibt zurück.</translation>
         </message>
         <message>
             <source>Take 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter.</source>
-            <translation>1 bis 10 g nehmen: mit etwa 60 mL Wasser in einen 100-mL-Messkolben überführen, dann nacheinander, unter Mischen nach jeder Zugabe, 5 mL Kaliumhexacyanidoferrat(II)-Lösung (3,6 g des Trihydrats in 100 mL), 5 mL Zinksulfat-Lösung (7,2 g des Heptahydrats in 100 mL) und 10 mL Natronlauge, 0,1 mol/L, zugeben; auffüllen, schütteln, filtrieren.</translation>
+            <translation>1 bis 10 g nehmen: mit etwa 60 mL Wasser in einen 100-mL-Messkolben überführen, dann nacheinander, unter Mischen nach jeder Zugabe, 5 mL Kaliumhexacyanidoferrat(II)-Lösung (3,6 g des Trihydrats in 100 mL), 5 mL Zinksulfat-Lösung (7,2 g des Heptahydrats in 100 mL) und 10 mL Natronlauge, 0,1 mol/L, zugeben; auffüllen, schütteln, filtrieren.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min with the stopper on, cool, make up with water and filter. Enter mass and extract volume with the sample. Vinegar and pickles: dilute 1 to 100 or more.</source>
-            <translation>Zerkleinern und mischen, 1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit aufgesetztem Stopfen mit 60 mL Wasser 20 min bei 60 °C extrahieren, abkühlen, mit Wasser auffüllen und filtrieren. Masse und Extraktvolumen bei der Probe eingeben. Essig und sauer Eingelegtes: 1 auf 100 oder stärker verdünnen.</translation>
+            <translation>Zerkleinern und mischen, 1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit aufgesetztem Stopfen mit 60 mL Wasser 20 min bei 60 °C extrahieren, abkühlen, mit Wasser auffüllen und filtrieren. Masse und Extraktvolumen bei der Probe eingeben. Essig und sauer Eingelegtes: 1 auf 100 oder stärker verdünnen.</translation>
         </message>
         <message>
             <source>Ammonia and urea (template)</source>
@@ -3956,7 +3956,7 @@
         </message>
         <message>
             <source>Dilute as far as the range allows and give the sample a blank of its own. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) or polyamide for a minute, then filter.</source>
-            <translation>So weit verdünnen, wie der Bereich es zulässt, und einen eigenen Probenblindwert mitführen. Stark gefärbt: 10 mL eine Minute mit 0,2 g Polyvinylpolypyrrolidon (PVPP) oder Polyamid rühren, dann filtrieren.</translation>
+            <translation>So weit verdünnen, wie der Bereich es zulässt, und einen eigenen Probenblindwert mitführen. Stark gefärbt: 10 mL eine Minute mit 0,2 g Polyvinylpolypyrrolidon (PVPP) oder Polyamid rühren, dann filtrieren.</translation>
         </message>
         <message>
             <source>Centrifuge, or filter through a washed filter: paper may hold ammonium. Throw the first millilitres away.</source>
@@ -3968,15 +3968,15 @@
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 40 °C for 15 min, cool, make up, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation>1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 15 min bei 40 °C extrahieren, abkühlen, auffüllen, 20 min in Eis stellen und kalt filtrieren: Das Fett bleibt zurück.</translation>
+            <translation>1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 15 min bei 40 °C extrahieren, abkühlen, auffüllen, 20 min in Eis stellen und kalt filtrieren: Das Fett bleibt zurück.</translation>
         </message>
         <message>
             <source>Milk and milk products, 1 to 10 g: precipitate with 10 mL of perchloric acid, 1 mol/L, centrifuge, bring to pH 7 to 8 with potassium hydroxide, make up to 50 mL, stand in ice for 20 min, filter. Alkaline clarification loses ammonia and hot acid splits amides.</source>
-            <translation>Milch und Milcherzeugnisse, 1 bis 10 g: mit 10 mL Perchlorsäure, 1 mol/L, fällen, zentrifugieren, mit Kalilauge auf pH 7 bis 8 bringen, auf 50 mL auffüllen, 20 min in Eis stellen, filtrieren. Bei alkalischer Klärung geht Ammoniak verloren, und heiße Säure spaltet Amide.</translation>
+            <translation>Milch und Milcherzeugnisse, 1 bis 10 g: mit 10 mL Perchlorsäure, 1 mol/L, fällen, zentrifugieren, mit Kalilauge auf pH 7 bis 8 bringen, auf 50 mL auffüllen, 20 min in Eis stellen, filtrieren. Bei alkalischer Klärung geht Ammoniak verloren, und heiße Säure spaltet Amide.</translation>
         </message>
         <message>
             <source>Mince cold and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 40 °C for 15 min, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation>Kalt zerkleinern und mischen, 1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 15 min bei 40 °C extrahieren, abkühlen, mit Wasser auffüllen und filtrieren. Masse und Extraktvolumen bei der Probe eingeben.</translation>
+            <translation>Kalt zerkleinern und mischen, 1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 15 min bei 40 °C extrahieren, abkühlen, mit Wasser auffüllen und filtrieren. Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>Citric acid in wine</source>
@@ -3984,7 +3984,7 @@
         </message>
         <message>
             <source>Commission Regulation (EEC) No 2676/90, Annex, citric acid (consolidated text of 13.08.2005, Italian): volumes of sample, water and the solutions 2.1 to 2.4, 340 nm and 10 mm, readings about 5 min after mixing and about 5 min after solution 2.4, range of 20 to 400 mg/L in the pipetted solution. Molar mass and absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8. From memory: what the solutions 2.1 to 2.4 hold and the difference A1 - A2 less that of the blank. The signal window is the range in absorbance at 340 nm, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the absorbance limit, the reserve, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation>Verordnung (EWG) Nr. 2676/90 der Kommission, Anhang, Citronensäure (konsolidierte Fassung vom 13.08.2005, italienisch): Volumina von Probe, Wasser und den Lösungen 2.1 bis 2.4, 340 nm und 10 mm, Ablesungen etwa 5 min nach dem Mischen und etwa 5 min nach Lösung 2.4, Bereich von 20 bis 400 mg/L in der pipettierten Lösung. Molare Masse und Extinktionskoeffizienten: russische Norm für Citronensäure in Säften, Dokument 1200102279, Abschnitt 8. Aus dem Gedächtnis: was die Lösungen 2.1 bis 2.4 enthalten und die Differenz A1 - A2 abzüglich der des Blindwerts. Das Messfenster ist der Bereich als Extinktion bei 340 nm, nach eigener Rechnung. Gängige Praxis, ohne Quelle: die Grenzen der Wartezeiten um die genannten Zeiten, die größte Extinktion, die Reserve, die Annahmegrenzen, der Verlust des Standards, die übliche Zahl der Ansätze, der typische Bereich, Störungen, Probenvorbereitung und Warnhinweise, wo sie keine Quelle nennen.</translation>
+            <translation>Verordnung (EWG) Nr. 2676/90 der Kommission, Anhang, Citronensäure (konsolidierte Fassung vom 13.08.2005, italienisch): Volumina von Probe, Wasser und den Lösungen 2.1 bis 2.4, 340 nm und 10 mm, Ablesungen etwa 5 min nach dem Mischen und etwa 5 min nach Lösung 2.4, Bereich von 20 bis 400 mg/L in der pipettierten Lösung. Molare Masse und Extinktionskoeffizienten: russische Norm für Citronensäure in Säften, Dokument 1200102279, Abschnitt 8. Aus dem Gedächtnis: was die Lösungen 2.1 bis 2.4 enthalten und die Differenz A1 − A2 abzüglich der des Blindwerts. Das Messfenster ist der Bereich als Extinktion bei 340 nm, nach eigener Rechnung. Gängige Praxis, ohne Quelle: die Grenzen der Wartezeiten um die genannten Zeiten, die größte Extinktion, die Reserve, die Annahmegrenzen, der Verlust des Standards, die übliche Zahl der Ansätze, der typische Bereich, Störungen, Probenvorbereitung und Warnhinweise, wo sie keine Quelle nennen.</translation>
         </message>
         <message>
             <source>Citrate lyase splits citrate into oxaloacetate and acetate; malate and lactate dehydrogenase use one NADH for each oxaloacetate or the pyruvate that comes of it. The absorbance falls.</source>
@@ -4032,11 +4032,11 @@
         </message>
         <message>
             <source>Below 400 mg/L pipette as it is; otherwise dilute with water to 20 to 400 mg/L (same Regulation).</source>
-            <translation>Unter 400 mg/L unverändert pipettieren; sonst mit Wasser auf 20 bis 400 mg/L verdünnen (dieselbe Verordnung).</translation>
+            <translation>Unter 400 mg/L unverändert pipettieren; sonst mit Wasser auf 20 bis 400 mg/L verdünnen (dieselbe Verordnung).</translation>
         </message>
         <message>
             <source>Red wine: about 0.2 g of PVPP with 10 mL of wine, then filter (same Regulation).</source>
-            <translation>Rotwein: etwa 0,2 g PVPP auf 10 mL Wein, dann filtrieren (dieselbe Verordnung).</translation>
+            <translation>Rotwein: etwa 0,2 g PVPP auf 10 mL Wein, dann filtrieren (dieselbe Verordnung).</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, then filter.</source>
@@ -4088,19 +4088,19 @@
         </message>
         <message>
             <source>Dilute as far as the range allows and give the sample a blank of its own. Red wine and red juice: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) for a minute, then filter.</source>
-            <translation>So weit verdünnen, wie der Bereich es zulässt, und einen eigenen Probenblindwert mitführen. Rotwein und roter Saft: 10 mL eine Minute mit 0,2 g Polyvinylpolypyrrolidon (PVPP) rühren, dann filtrieren.</translation>
+            <translation>So weit verdünnen, wie der Bereich es zulässt, und einen eigenen Probenblindwert mitführen. Rotwein und roter Saft: 10 mL eine Minute mit 0,2 g Polyvinylpolypyrrolidon (PVPP) rühren, dann filtrieren.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, warm to 30 °C if need be, then filter.</source>
-            <translation>In einem halb gefüllten Kolben rühren oder schütteln, bis kein Gas mehr kommt, bei Bedarf auf 30 °C erwärmen, dann filtrieren.</translation>
+            <translation>In einem halb gefüllten Kolben rühren oder schütteln, bis kein Gas mehr kommt, bei Bedarf auf 30 °C erwärmen, dann filtrieren.</translation>
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation>1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 20 min bei 60 °C extrahieren, abkühlen, mit Wasser auffüllen, 20 min in Eis stellen und kalt filtrieren: Das Fett bleibt zurück.</translation>
+            <translation>1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 20 min bei 60 °C extrahieren, abkühlen, mit Wasser auffüllen, 20 min in Eis stellen und kalt filtrieren: Das Fett bleibt zurück.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation>Zerkleinern und mischen, 1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 20 min bei 60 °C extrahieren, abkühlen, mit Wasser auffüllen und filtrieren. Masse und Extraktvolumen bei der Probe eingeben.</translation>
+            <translation>Zerkleinern und mischen, 1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 20 min bei 60 °C extrahieren, abkühlen, mit Wasser auffüllen und filtrieren. Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>D-gluconic acid (template)</source>
@@ -4108,7 +4108,7 @@
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
-            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Extinktionskoeffizienten: russische Norm für Saccharose und Glucose in Lebensmitteln, Dokument 1200111376, Abschnitt 9; andere Listen geben 3500 bei 365 nm für NADPH an (aus dem Gedächtnis).</translation>
+            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Extinktionskoeffizienten: russische Norm für Saccharose und Glucose in Lebensmitteln, Dokument 1200111376, Abschnitt 9; andere Listen geben 3500 bei 365 nm für NADPH an (aus dem Gedächtnis).</translation>
         </message>
         <message>
             <source>Gluconate kinase phosphorylates D-gluconate with ATP; 6-phosphogluconate dehydrogenase turns that into ribulose-5-phosphate, carbon dioxide and NADPH. The loss of carbon dioxide takes the reaction to its end. One NADPH for each D-gluconate; the absorbance rises.</source>
@@ -4144,7 +4144,7 @@
         </message>
         <message>
             <source>D-glucono-lactone does not react as it is: for the total, hold the sample at pH 10 to 11 for 10 min first, then bring it to pH 8.</source>
-            <translation>D-Gluconolacton reagiert nicht unmittelbar: für die Gesamtmenge die Probe zuerst 10 min bei pH 10 bis 11 halten, dann auf pH 8 bringen.</translation>
+            <translation>D-Gluconolacton reagiert nicht unmittelbar: für die Gesamtmenge die Probe zuerst 10 min bei pH 10 bis 11 halten, dann auf pH 8 bringen.</translation>
         </message>
         <message>
             <source>6-Phosphogluconate of the sample is used up before A1 and does not count.</source>
@@ -4200,7 +4200,7 @@
         </message>
         <message>
             <source>Milk and milk products, 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Meat, 5 g: homogenise in the cold with 20 mL of perchloric acid, 1 mol/L, centrifuge, bring to pH 10 with potassium hydroxide, make up to 100 mL with water, stand in ice for 20 min, filter. A sample treated with acid never goes into the waste of the hexacyanoferrate clarification.</source>
-            <translation>Milch und Milcherzeugnisse, 1 bis 10 g: mit etwa 60 mL Wasser in einen 100-mL-Messkolben überführen, dann nacheinander, unter Mischen nach jeder Zugabe, 5 mL Kaliumhexacyanidoferrat(II)-Lösung (3,6 g des Trihydrats in 100 mL), 5 mL Zinksulfat-Lösung (7,2 g des Heptahydrats in 100 mL) und 10 mL Natronlauge, 0,1 mol/L, zugeben; auffüllen, schütteln, filtrieren. Fleisch, 5 g: in der Kälte mit 20 mL Perchlorsäure, 1 mol/L, homogenisieren, zentrifugieren, mit Kalilauge auf pH 10 bringen, mit Wasser auf 100 mL auffüllen, 20 min in Eis stellen, filtrieren. Eine mit Säure behandelte Probe kommt nie in den Abfall der Hexacyanidoferrat-Klärung.</translation>
+            <translation>Milch und Milcherzeugnisse, 1 bis 10 g: mit etwa 60 mL Wasser in einen 100-mL-Messkolben überführen, dann nacheinander, unter Mischen nach jeder Zugabe, 5 mL Kaliumhexacyanidoferrat(II)-Lösung (3,6 g des Trihydrats in 100 mL), 5 mL Zinksulfat-Lösung (7,2 g des Heptahydrats in 100 mL) und 10 mL Natronlauge, 0,1 mol/L, zugeben; auffüllen, schütteln, filtrieren. Fleisch, 5 g: in der Kälte mit 20 mL Perchlorsäure, 1 mol/L, homogenisieren, zentrifugieren, mit Kalilauge auf pH 10 bringen, mit Wasser auf 100 mL auffüllen, 20 min in Eis stellen, filtrieren. Eine mit Säure behandelte Probe kommt nie in den Abfall der Hexacyanidoferrat-Klärung.</translation>
         </message>
         <message>
             <source>D-malic acid (template)</source>
@@ -4244,11 +4244,11 @@
         </message>
         <message>
             <source>French order of 7 October 1987 (ECOC8700071A), annex X, D-sorbitol: volumes of the three solutions, water, sample and sorbitol dehydrogenase, 492 nm, 10 mm, 19.9 L/(mmol cm), molar mass 182.17 g/mol, about 3 g of sample in 100 mL, readings at 2 min and 2 min later, then 45 min in the dark and 15 min more. From memory: what the three solutions hold. Our own: one reading A1 (the second of the first two), one reading A2 (the larger of the last two). The signal window is the stated optimum of 20 to 350 mg/100 g with 3 g in 100 mL, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation>Französische Verordnung vom 7. Oktober 1987 (ECOC8700071A), Anhang X, D-Sorbit: Volumina der drei Lösungen, von Wasser, Probe und Sorbit-Dehydrogenase, 492 nm, 10 mm, 19,9 L/(mmol cm), molare Masse 182,17 g/mol, etwa 3 g Probe in 100 mL, Ablesungen nach 2 min und 2 min später, dann 45 min im Dunkeln und weitere 15 min. Aus dem Gedächtnis: was die drei Lösungen enthalten. Eigenes: eine Ablesung A1 (die zweite der ersten beiden), eine Ablesung A2 (die größere der letzten beiden). Das Messfenster ist das genannte Optimum von 20 bis 350 mg/100 g mit 3 g in 100 mL, nach eigener Rechnung. Gängige Praxis, ohne Quelle: die Grenzen der Wartezeiten um die genannten Zeiten, die Annahmegrenzen, der Verlust des Standards, die übliche Zahl der Ansätze, der typische Bereich, Störungen, Probenvorbereitung und Warnhinweise, wo sie keine Quelle nennen.</translation>
+            <translation>Französische Verordnung vom 7. Oktober 1987 (ECOC8700071A), Anhang X, D-Sorbit: Volumina der drei Lösungen, von Wasser, Probe und Sorbit-Dehydrogenase, 492 nm, 10 mm, 19,9 L/(mmol cm), molare Masse 182,17 g/mol, etwa 3 g Probe in 100 mL, Ablesungen nach 2 min und 2 min später, dann 45 min im Dunkeln und weitere 15 min. Aus dem Gedächtnis: was die drei Lösungen enthalten. Eigenes: eine Ablesung A1 (die zweite der ersten beiden), eine Ablesung A2 (die größere der letzten beiden). Das Messfenster ist das genannte Optimum von 20 bis 350 mg/100 g mit 3 g in 100 mL, nach eigener Rechnung. Gängige Praxis, ohne Quelle: die Grenzen der Wartezeiten um die genannten Zeiten, die Annahmegrenzen, der Verlust des Standards, die übliche Zahl der Ansätze, der typische Bereich, Störungen, Probenvorbereitung und Warnhinweise, wo sie keine Quelle nennen.</translation>
         </message>
         <message>
             <source>Sorbitol dehydrogenase turns D-sorbitol and NAD into fructose and NADH; diaphorase passes the hydrogen on to the tetrazolium salt INT, one formazan for each D-sorbitol. The absorbance at 492 nm rises. Xylitol is measured as well.</source>
-            <translation>Sorbit-Dehydrogenase setzt D-Sorbit und NAD zu Fructose und NADH um; Diaphorase überträgt den Wasserstoff auf das Tetrazoliumsalz INT, ein Formazan je D-Sorbit. Die Extinktion bei 492 nm steigt. Xylit wird mitgemessen.</translation>
+            <translation>Sorbit-Dehydrogenase setzt D-Sorbit und NAD zu Fructose und NADH um; Diaphorase überträgt den Wasserstoff auf das Tetrazoliumsalz INT, ein Formazan je D-Sorbit. Die Extinktion bei 492 nm steigt. Xylit wird mitgemessen.</translation>
         </message>
         <message>
             <source>First solution (buffer)</source>
@@ -4288,7 +4288,7 @@
         </message>
         <message>
             <source>Dilute with water until the pipetted solution holds 0.006 to 0.105 g/L.</source>
-            <translation>Mit Wasser verdünnen, bis die pipettierte Lösung 0,006 bis 0,105 g/L enthält.</translation>
+            <translation>Mit Wasser verdünnen, bis die pipettierte Lösung 0,006 bis 0,105 g/L enthält.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, then filter and dilute.</source>
@@ -4296,11 +4296,11 @@
         </message>
         <message>
             <source>Weigh about 3 g to 0.01 g, extract with 60 mL of water at 60 °C for 1 h, cool, make up to 100 mL, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation>Etwa 3 g auf 0,01 g genau einwiegen, mit 60 mL Wasser 1 h bei 60 °C extrahieren, abkühlen, auf 100 mL auffüllen, 20 min in Eis stellen und kalt filtrieren: Das Fett bleibt zurück.</translation>
+            <translation>Etwa 3 g auf 0,01 g genau einwiegen, mit 60 mL Wasser 1 h bei 60 °C extrahieren, abkühlen, auf 100 mL auffüllen, 20 min in Eis stellen und kalt filtrieren: Das Fett bleibt zurück.</translation>
         </message>
         <message>
             <source>Weigh about 3 g to 0.01 g, leave with 60 mL of water for 1 h, make up to 100 mL, filter (same order). Enter mass and extract volume with the sample.</source>
-            <translation>Etwa 3 g auf 0,01 g genau einwiegen, 1 h mit 60 mL Wasser stehen lassen, auf 100 mL auffüllen, filtrieren (dieselbe Verordnung). Masse und Extraktvolumen bei der Probe eingeben.</translation>
+            <translation>Etwa 3 g auf 0,01 g genau einwiegen, 1 h mit 60 mL Wasser stehen lassen, auf 100 mL auffüllen, filtrieren (dieselbe Verordnung). Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>Ethanol (template)</source>
@@ -4360,15 +4360,15 @@
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract closed with 60 mL of water at 40 °C for 20 min, cool closed, make up, stand in ice for 20 min and filter cold through a covered funnel.</source>
-            <translation>1 bis 5 g in einen 100-mL-Messkolben einwiegen, verschlossen mit 60 mL Wasser 20 min bei 40 °C extrahieren, verschlossen abkühlen, auffüllen, 20 min in Eis stellen und kalt durch einen abgedeckten Trichter filtrieren.</translation>
+            <translation>1 bis 5 g in einen 100-mL-Messkolben einwiegen, verschlossen mit 60 mL Wasser 20 min bei 40 °C extrahieren, verschlossen abkühlen, auffüllen, 20 min in Eis stellen und kalt durch einen abgedeckten Trichter filtrieren.</translation>
         </message>
         <message>
             <source>Take 1 to 10 g, keep closed: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter through a covered funnel.</source>
-            <translation>1 bis 10 g nehmen, verschlossen halten: mit etwa 60 mL Wasser in einen 100-mL-Messkolben überführen, dann nacheinander, unter Mischen nach jeder Zugabe, 5 mL Kaliumhexacyanidoferrat(II)-Lösung (3,6 g des Trihydrats in 100 mL), 5 mL Zinksulfat-Lösung (7,2 g des Heptahydrats in 100 mL) und 10 mL Natronlauge, 0,1 mol/L, zugeben; auffüllen, schütteln, durch einen abgedeckten Trichter filtrieren.</translation>
+            <translation>1 bis 10 g nehmen, verschlossen halten: mit etwa 60 mL Wasser in einen 100-mL-Messkolben überführen, dann nacheinander, unter Mischen nach jeder Zugabe, 5 mL Kaliumhexacyanidoferrat(II)-Lösung (3,6 g des Trihydrats in 100 mL), 5 mL Zinksulfat-Lösung (7,2 g des Heptahydrats in 100 mL) und 10 mL Natronlauge, 0,1 mol/L, zugeben; auffüllen, schütteln, durch einen abgedeckten Trichter filtrieren.</translation>
         </message>
         <message>
             <source>Mince cold and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract closed with 60 mL of water at 40 °C for 20 min, cool closed, make up and filter through a covered funnel. Enter mass and extract volume with the sample.</source>
-            <translation>Kalt zerkleinern und mischen, 1 bis 5 g in einen 100-mL-Messkolben einwiegen, verschlossen mit 60 mL Wasser 20 min bei 40 °C extrahieren, verschlossen abkühlen, auffüllen und durch einen abgedeckten Trichter filtrieren. Masse und Extraktvolumen bei der Probe eingeben.</translation>
+            <translation>Kalt zerkleinern und mischen, 1 bis 5 g in einen 100-mL-Messkolben einwiegen, verschlossen mit 60 mL Wasser 20 min bei 40 °C extrahieren, verschlossen abkühlen, auffüllen und durch einen abgedeckten Trichter filtrieren. Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>Free sulphite (template)</source>
@@ -4416,7 +4416,7 @@
         </message>
         <message>
             <source>Ascorbic acid above about 0.1 g/L slows the reaction and uses NADH: treat the sample with ascorbate oxidase first.</source>
-            <translation>Ascorbinsäure über etwa 0,1 g/L verlangsamt die Reaktion und verbraucht NADH: die Probe zuerst mit Ascorbat-Oxidase behandeln.</translation>
+            <translation>Ascorbinsäure über etwa 0,1 g/L verlangsamt die Reaktion und verbraucht NADH: die Probe zuerst mit Ascorbat-Oxidase behandeln.</translation>
         </message>
         <message>
             <source>Pipette from a full, closed vessel, without shaking air in. Work cold and at once: what is free changes with temperature, dilution and air.</source>
@@ -4440,7 +4440,7 @@
         </message>
         <message>
             <source>Commission Regulation (EC) No 900/2008, Annex I, sections 5.1 and 5.2: volumes of buffer, NADP, ATP, test solution, water and enzymes, the first reading after about 3 min, the second after about 15 min, readings every 5 min until the rise is steady and the extrapolation to the addition where the reaction has not ended, masses and flasks by starch content. Molar mass and absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. From memory: the wavelength of 340 nm and the path length of 10 mm in this text, what the solutions hold. Our own: four readings for the extrapolation. Common practice, no source: the waiting limits around the stated times, the signal window, the absorbance limit, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range (of the digest as made up), interferences and cautions where they name no source.</source>
-            <translation>Verordnung (EG) Nr. 900/2008 der Kommission, Anhang I, Abschnitte 5.1 und 5.2: Volumina von Puffer, NADP, ATP, Untersuchungslösung, Wasser und Enzymen, die erste Ablesung nach etwa 3 min, die zweite nach etwa 15 min, Ablesungen alle 5 min, bis der Anstieg gleichmäßig ist, und die Extrapolation auf die Zugabe, wo die Reaktion nicht beendet ist, Massen und Kolben nach dem Stärkegehalt. Molare Masse und Extinktionskoeffizienten: russische Norm für Saccharose und Glucose in Lebensmitteln, Dokument 1200111376, Abschnitt 9. Aus dem Gedächtnis: die Wellenlänge von 340 nm und die Schichtdicke von 10 mm in diesem Text, was die Lösungen enthalten. Eigenes: vier Ablesungen für die Extrapolation. Gängige Praxis, ohne Quelle: die Grenzen der Wartezeiten um die genannten Zeiten, das Messfenster, die größte Extinktion, die Annahmegrenzen, der Verlust des Standards, die übliche Zahl der Ansätze, der typische Bereich (des aufgefüllten Aufschlusses), Störungen und Warnhinweise, wo sie keine Quelle nennen.</translation>
+            <translation>Verordnung (EG) Nr. 900/2008 der Kommission, Anhang I, Abschnitte 5.1 und 5.2: Volumina von Puffer, NADP, ATP, Untersuchungslösung, Wasser und Enzymen, die erste Ablesung nach etwa 3 min, die zweite nach etwa 15 min, Ablesungen alle 5 min, bis der Anstieg gleichmäßig ist, und die Extrapolation auf die Zugabe, wo die Reaktion nicht beendet ist, Massen und Kolben nach dem Stärkegehalt. Molare Masse und Extinktionskoeffizienten: russische Norm für Saccharose und Glucose in Lebensmitteln, Dokument 1200111376, Abschnitt 9. Aus dem Gedächtnis: die Wellenlänge von 340 nm und die Schichtdicke von 10 mm in diesem Text, was die Lösungen enthalten. Eigenes: vier Ablesungen für die Extrapolation. Gängige Praxis, ohne Quelle: die Grenzen der Wartezeiten um die genannten Zeiten, das Messfenster, die größte Extinktion, die Annahmegrenzen, der Verlust des Standards, die übliche Zahl der Ansätze, der typische Bereich (des aufgefüllten Aufschlusses), Störungen und Warnhinweise, wo sie keine Quelle nennen.</translation>
         </message>
         <message>
             <source>Amyloglucosidase has turned starch and its breakdown products into D-glucose. Hexokinase phosphorylates it with ATP, and glucose-6-phosphate dehydrogenase forms one NADPH for each D-glucose; both go to their end. The absorbance rises.</source>
@@ -4472,7 +4472,7 @@
         </message>
         <message>
             <source>Free D-glucose, and that of sucrose where the digestion splits it, counts too; the conversion to starch takes it off (Regulation (EEC) No 4154/87).</source>
-            <translation>Freie D-Glucose und die der Saccharose, wo der Aufschluss diese spaltet, zählen mit; die Umrechnung auf Stärke zieht sie ab (Verordnung (EWG) Nr. 4154/87).</translation>
+            <translation>Freie D-Glucose und die der Saccharose, wo der Aufschluss diese spaltet, zählen mit; die Umrechnung auf Stärke zieht sie ab (Verordnung (EWG) Nr. 4154/87).</translation>
         </message>
         <message>
             <source>Amyloglucosidase holds some D-glucose of its own: digest a blank with every series.</source>
@@ -4480,7 +4480,7 @@
         </message>
         <message>
             <source>By the starch, or its breakdown products, expected: above 70 % weigh 0.35 to 0.4 g, 20 to 70 % at most 0.5 g, 5 to 20 % at most 1 g, below 5 % at most 2 g; make up to 500, 500, 250 and 200 mL (same Regulation). Digest as the Regulation says. Enter mass and flask volume with the sample.</source>
-            <translation>Je nach erwartetem Gehalt an Stärke oder ihren Abbauprodukten: bei über 70 % 0,35 bis 0,4 g einwiegen, bei 20 bis 70 % höchstens 0,5 g, bei 5 bis 20 % höchstens 1 g, bei unter 5 % höchstens 2 g; auf 500, 500, 250 und 200 mL auffüllen (dieselbe Verordnung). Aufschließen, wie die Verordnung es sagt. Masse und Kolbenvolumen bei der Probe eingeben.</translation>
+            <translation>Je nach erwartetem Gehalt an Stärke oder ihren Abbauprodukten: bei über 70 % 0,35 bis 0,4 g einwiegen, bei 20 bis 70 % höchstens 0,5 g, bei 5 bis 20 % höchstens 1 g, bei unter 5 % höchstens 2 g; auf 500, 500, 250 und 200 mL auffüllen (dieselbe Verordnung). Aufschließen, wie die Verordnung es sagt. Masse und Kolbenvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>D-glucose and D-fructose (template)</source>
@@ -4488,7 +4488,7 @@
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes and stoichiometry: MEBAK B-590.18.112, glucose, fructose and sucrose. Molar masses: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
-            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Enzyme und Stöchiometrie: MEBAK B-590.18.112, Glucose, Fructose und Saccharose. Molare Massen: russische Norm für Saccharose und Glucose in Lebensmitteln, Dokument 1200111376, Abschnitt 9. Extinktionskoeffizienten: russische Norm für Saccharose und Glucose in Lebensmitteln, Dokument 1200111376, Abschnitt 9; andere Listen geben 3500 bei 365 nm für NADPH an (aus dem Gedächtnis).</translation>
+            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Enzyme und Stöchiometrie: MEBAK B-590.18.112, Glucose, Fructose und Saccharose. Molare Massen: russische Norm für Saccharose und Glucose in Lebensmitteln, Dokument 1200111376, Abschnitt 9. Extinktionskoeffizienten: russische Norm für Saccharose und Glucose in Lebensmitteln, Dokument 1200111376, Abschnitt 9; andere Listen geben 3500 bei 365 nm für NADPH an (aus dem Gedächtnis).</translation>
         </message>
         <message>
             <source>Hexokinase phosphorylates both sugars; glucose-6-phosphate dehydrogenase forms one NADPH for each D-glucose (A1 to A2). Phosphoglucose isomerase then turns fructose-6-phosphate over, and one NADPH is formed for each D-fructose (A2 to A3).</source>
@@ -4528,11 +4528,11 @@
         </message>
         <message>
             <source>Yeast and its enzymes go on working in an unfiltered sample: filter at once, or heat to 80 °C for 10 min, loosely stoppered.</source>
-            <translation>Hefe und ihre Enzyme arbeiten in einer unfiltrierten Probe weiter: sofort filtrieren oder lose verschlossen 10 min auf 80 °C erhitzen.</translation>
+            <translation>Hefe und ihre Enzyme arbeiten in einer unfiltrierten Probe weiter: sofort filtrieren oder lose verschlossen 10 min auf 80 °C erhitzen.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water and filter. Dried fruit and honey: dilute the extract 10 to 50 times. Enter mass and extract volume with the sample.</source>
-            <translation>Zerkleinern und mischen, 1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 20 min bei 60 °C extrahieren, abkühlen, mit Wasser auffüllen und filtrieren. Trockenfrüchte und Honig: den Extrakt 10- bis 50-fach verdünnen. Masse und Extraktvolumen bei der Probe eingeben.</translation>
+            <translation>Zerkleinern und mischen, 1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 20 min bei 60 °C extrahieren, abkühlen, mit Wasser auffüllen und filtrieren. Trockenfrüchte und Honig: den Extrakt 10- bis 50-fach verdünnen. Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>Glycerol (template)</source>
@@ -4584,7 +4584,7 @@
         </message>
         <message>
             <source>Take 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Or precipitate with perchloric acid, 1 mol/L, centrifuge and bring to pH 8 with potassium hydroxide; never both in one flask.</source>
-            <translation>1 bis 10 g nehmen: mit etwa 60 mL Wasser in einen 100-mL-Messkolben überführen, dann nacheinander, unter Mischen nach jeder Zugabe, 5 mL Kaliumhexacyanidoferrat(II)-Lösung (3,6 g des Trihydrats in 100 mL), 5 mL Zinksulfat-Lösung (7,2 g des Heptahydrats in 100 mL) und 10 mL Natronlauge, 0,1 mol/L, zugeben; auffüllen, schütteln, filtrieren. Oder mit Perchlorsäure, 1 mol/L, fällen, zentrifugieren und mit Kalilauge auf pH 8 bringen; nie beides in einem Kolben.</translation>
+            <translation>1 bis 10 g nehmen: mit etwa 60 mL Wasser in einen 100-mL-Messkolben überführen, dann nacheinander, unter Mischen nach jeder Zugabe, 5 mL Kaliumhexacyanidoferrat(II)-Lösung (3,6 g des Trihydrats in 100 mL), 5 mL Zinksulfat-Lösung (7,2 g des Heptahydrats in 100 mL) und 10 mL Natronlauge, 0,1 mol/L, zugeben; auffüllen, schütteln, filtrieren. Oder mit Perchlorsäure, 1 mol/L, fällen, zentrifugieren und mit Kalilauge auf pH 8 bringen; nie beides in einem Kolben.</translation>
         </message>
         <message>
             <source>L-ascorbic acid at 265 nm (template)</source>
@@ -4592,7 +4592,7 @@
         </message>
         <message>
             <source>L-ascorbate itself absorbs at 265 nm, dehydroascorbate does not. Ascorbate oxidase takes all of it to dehydroascorbate with the oxygen dissolved in the tube; the reaction goes to its end by itself. The absorbance falls by one L-ascorbate for each L-ascorbic acid. Needs quartz cuvettes or plastic ones for the ultraviolet.</source>
-            <translation>L-Ascorbat selbst absorbiert bei 265 nm, Dehydroascorbat nicht. Ascorbat-Oxidase setzt es mit dem im Ansatz gelösten Sauerstoff vollständig zu Dehydroascorbat um; die Reaktion läuft von selbst bis zum Ende. Die Extinktion fällt um ein L-Ascorbat je L-Ascorbinsäure. Nötig sind Küvetten aus Quarz oder aus Kunststoff für das Ultraviolett.</translation>
+            <translation>L-Ascorbat selbst absorbiert bei 265 nm, Dehydroascorbat nicht. Ascorbat-Oxidase setzt es mit dem im Ansatz gelösten Sauerstoff vollständig zu Dehydroascorbat um; die Reaktion läuft von selbst bis zum Ende. Die Extinktion fällt um ein L-Ascorbat je L-Ascorbinsäure. Nötig sind Küvetten aus Quarz oder aus Kunststoff für das Ultraviolett.</translation>
         </message>
         <message>
             <source>Buffer pH 6 with EDTA</source>
@@ -4620,11 +4620,11 @@
         </message>
         <message>
             <source>Polyphenols, proteins and preservatives absorb at 265 nm: dilute until A1 stays below 2.</source>
-            <translation>Polyphenole, Proteine und Konservierungsmittel absorbieren bei 265 nm: verdünnen, bis A1 unter 2 bleibt.</translation>
+            <translation>Polyphenole, Proteine und Konservierungsmittel absorbieren bei 265 nm: verdünnen, bis A1 unter 2 bleibt.</translation>
         </message>
         <message>
             <source>The enzyme absorbs at 265 nm itself: every series needs blanks.</source>
-            <translation>Das Enzym absorbiert selbst bei 265 nm: Jeder Durchgang braucht Blindwerte.</translation>
+            <translation>Das Enzym absorbiert selbst bei 265 nm: Jeder Durchgang braucht Blindwerte.</translation>
         </message>
         <message>
             <source>Dehydroascorbic acid does not count unless it was reduced before.</source>
@@ -4632,31 +4632,31 @@
         </message>
         <message>
             <source>L-ascorbic acid oxidises in minutes in a dilute neutral solution: dilute with metaphosphoric acid, 15 g/L, keep dark and cold, and pipette within the hour.</source>
-            <translation>L-Ascorbinsäure oxidiert in verdünnter neutraler Lösung binnen Minuten: mit Metaphosphorsäure, 15 g/L, verdünnen, dunkel und kalt halten und innerhalb einer Stunde pipettieren.</translation>
+            <translation>L-Ascorbinsäure oxidiert in verdünnter neutraler Lösung binnen Minuten: mit Metaphosphorsäure, 15 g/L, verdünnen, dunkel und kalt halten und innerhalb einer Stunde pipettieren.</translation>
         </message>
         <message>
             <source>Dilute with metaphosphoric acid, 15 g/L, as far as the range allows; give the sample a blank of its own. PVPP takes some of the ascorbic acid away: check with a spiked sample.</source>
-            <translation>Mit Metaphosphorsäure, 15 g/L, so weit verdünnen, wie der Bereich es zulässt; einen eigenen Probenblindwert mitführen. PVPP entfernt einen Teil der Ascorbinsäure: mit einer aufgestockten Probe prüfen.</translation>
+            <translation>Mit Metaphosphorsäure, 15 g/L, so weit verdünnen, wie der Bereich es zulässt; einen eigenen Probenblindwert mitführen. PVPP entfernt einen Teil der Ascorbinsäure: mit einer aufgestockten Probe prüfen.</translation>
         </message>
         <message>
             <source>Dilute with metaphosphoric acid, 15 g/L, then centrifuge or filter at once.</source>
-            <translation>Mit Metaphosphorsäure, 15 g/L, verdünnen, dann sofort zentrifugieren oder filtrieren.</translation>
+            <translation>Mit Metaphosphorsäure, 15 g/L, verdünnen, dann sofort zentrifugieren oder filtrieren.</translation>
         </message>
         <message>
             <source>Stir in the cold under cover until no more gas comes, then dilute with metaphosphoric acid, 15 g/L.</source>
-            <translation>In der Kälte abgedeckt rühren, bis kein Gas mehr kommt, dann mit Metaphosphorsäure, 15 g/L, verdünnen.</translation>
+            <translation>In der Kälte abgedeckt rühren, bis kein Gas mehr kommt, dann mit Metaphosphorsäure, 15 g/L, verdünnen.</translation>
         </message>
         <message>
             <source>Homogenise 5 g in the cold with metaphosphoric acid, 15 g/L, make up to 100 mL, stand in ice for 20 min and filter cold. Don't extract hot.</source>
-            <translation>5 g in der Kälte mit Metaphosphorsäure, 15 g/L, homogenisieren, auf 100 mL auffüllen, 20 min in Eis stellen und kalt filtrieren. Nicht heiß extrahieren.</translation>
+            <translation>5 g in der Kälte mit Metaphosphorsäure, 15 g/L, homogenisieren, auf 100 mL auffüllen, 20 min in Eis stellen und kalt filtrieren. Nicht heiß extrahieren.</translation>
         </message>
         <message>
             <source>Homogenise 5 g in the cold with metaphosphoric acid, 50 g/L, which precipitates protein too, make up to 100 mL, filter and dilute.</source>
-            <translation>5 g in der Kälte mit Metaphosphorsäure, 50 g/L, die auch Protein fällt, homogenisieren, auf 100 mL auffüllen, filtrieren und verdünnen.</translation>
+            <translation>5 g in der Kälte mit Metaphosphorsäure, 50 g/L, die auch Protein fällt, homogenisieren, auf 100 mL auffüllen, filtrieren und verdünnen.</translation>
         </message>
         <message>
             <source>Mince frozen, homogenise 5 g in the cold with metaphosphoric acid, 15 g/L, make up to 100 mL and filter at once; don't extract hot. Enter mass and extract volume with the sample.</source>
-            <translation>Gefroren zerkleinern, 5 g in der Kälte mit Metaphosphorsäure, 15 g/L, homogenisieren, auf 100 mL auffüllen und sofort filtrieren; nicht heiß extrahieren. Masse und Extraktvolumen bei der Probe eingeben.</translation>
+            <translation>Gefroren zerkleinern, 5 g in der Kälte mit Metaphosphorsäure, 15 g/L, homogenisieren, auf 100 mL auffüllen und sofort filtrieren; nicht heiß extrahieren. Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>L-glutamic acid at 492 nm (template)</source>
@@ -4668,7 +4668,7 @@
         </message>
         <message>
             <source>Glutamate dehydrogenase turns L-glutamate and NAD into 2-oxoglutarate, ammonium and NADH. That equilibrium lies on the side of glutamate; diaphorase pulls it over by passing the hydrogen on to the tetrazolium salt INT, one formazan for each L-glutamate. The absorbance at 492 nm rises.</source>
-            <translation>Glutamat-Dehydrogenase setzt L-Glutamat und NAD zu 2-Oxoglutarat, Ammonium und NADH um. Dieses Gleichgewicht liegt auf der Seite des Glutamats; Diaphorase verschiebt es auf die andere, indem sie den Wasserstoff auf das Tetrazoliumsalz INT überträgt, ein Formazan je L-Glutamat. Die Extinktion bei 492 nm steigt.</translation>
+            <translation>Glutamat-Dehydrogenase setzt L-Glutamat und NAD zu 2-Oxoglutarat, Ammonium und NADH um. Dieses Gleichgewicht liegt auf der Seite des Glutamats; Diaphorase verschiebt es auf die andere, indem sie den Wasserstoff auf das Tetrazoliumsalz INT überträgt, ein Formazan je L-Glutamat. Die Extinktion bei 492 nm steigt.</translation>
         </message>
         <message>
             <source>Buffer pH 8.6 with detergent</source>
@@ -4704,7 +4704,7 @@
         </message>
         <message>
             <source>Dilute as far as the range allows and give the sample a blank of its own. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) for a minute, then filter; no charcoal.</source>
-            <translation>So weit verdünnen, wie der Bereich es zulässt, und einen eigenen Probenblindwert mitführen. Stark gefärbt: 10 mL eine Minute mit 0,2 g Polyvinylpolypyrrolidon (PVPP) rühren, dann filtrieren; keine Aktivkohle.</translation>
+            <translation>So weit verdünnen, wie der Bereich es zulässt, und einen eigenen Probenblindwert mitführen. Stark gefärbt: 10 mL eine Minute mit 0,2 g Polyvinylpolypyrrolidon (PVPP) rühren, dann filtrieren; keine Aktivkohle.</translation>
         </message>
         <message>
             <source>L-lactic acid (template)</source>
@@ -4776,7 +4776,7 @@
         </message>
         <message>
             <source>OIV-MA-AS313-11 (R2009), L-malic acid, enzymatic method, sections 3.3 to 5 (French text): volumes of buffer, NAD, water, GOT and sample, the first reading after about 3 min, and the range of 30 to 350 mg/L in the pipetted solution, below it up to 1 mL of sample. Molar mass: OIV resolution OENO 30/2004. From memory: the 0.01 mL of L-malate dehydrogenase, the second reading after 5 to 10 min, the difference A2 - A1 less that of the blank, the identity of the absorptivities (6180, 6300 and 3400 L/(mol cm), as in the Russian standard for citric acid in juices, document 1200102279, section 8). The signal window is that range in absorbance at 340 nm, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the absorbance limit, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation>OIV-MA-AS313-11 (R2009), L-Äpfelsäure, enzymatische Methode, Abschnitte 3.3 bis 5 (französischer Text): Volumina von Puffer, NAD, Wasser, GOT und Probe, die erste Ablesung nach etwa 3 min und der Bereich von 30 bis 350 mg/L in der pipettierten Lösung, darunter bis zu 1 mL Probe. Molare Masse: OIV-Resolution OENO 30/2004. Aus dem Gedächtnis: die 0,01 mL L-Malat-Dehydrogenase, die zweite Ablesung nach 5 bis 10 min, die Differenz A2 - A1 abzüglich der des Blindwerts, dass die Extinktionskoeffizienten dieselben sind (6180, 6300 und 3400 L/(mol cm), wie in der russischen Norm für Citronensäure in Säften, Dokument 1200102279, Abschnitt 8). Das Messfenster ist jener Bereich als Extinktion bei 340 nm, nach eigener Rechnung. Gängige Praxis, ohne Quelle: die Grenzen der Wartezeiten um die genannten Zeiten, die größte Extinktion, die Annahmegrenzen, der Verlust des Standards, die übliche Zahl der Ansätze, der typische Bereich, Störungen, Probenvorbereitung und Warnhinweise, wo sie keine Quelle nennen.</translation>
+            <translation>OIV-MA-AS313-11 (R2009), L-Äpfelsäure, enzymatische Methode, Abschnitte 3.3 bis 5 (französischer Text): Volumina von Puffer, NAD, Wasser, GOT und Probe, die erste Ablesung nach etwa 3 min und der Bereich von 30 bis 350 mg/L in der pipettierten Lösung, darunter bis zu 1 mL Probe. Molare Masse: OIV-Resolution OENO 30/2004. Aus dem Gedächtnis: die 0,01 mL L-Malat-Dehydrogenase, die zweite Ablesung nach 5 bis 10 min, die Differenz A2 − A1 abzüglich der des Blindwerts, dass die Extinktionskoeffizienten dieselben sind (6180, 6300 und 3400 L/(mol cm), wie in der russischen Norm für Citronensäure in Säften, Dokument 1200102279, Abschnitt 8). Das Messfenster ist jener Bereich als Extinktion bei 340 nm, nach eigener Rechnung. Gängige Praxis, ohne Quelle: die Grenzen der Wartezeiten um die genannten Zeiten, die größte Extinktion, die Annahmegrenzen, der Verlust des Standards, die übliche Zahl der Ansätze, der typische Bereich, Störungen, Probenvorbereitung und Warnhinweise, wo sie keine Quelle nennen.</translation>
         </message>
         <message>
             <source>L-malate dehydrogenase turns L-malate and NAD into oxaloacetate and NADH. That equilibrium lies on the side of malate; the transaminase GOT pulls it over by taking the oxaloacetate away with L-glutamate. One NADH for each L-malate; the absorbance rises.</source>
@@ -4840,11 +4840,11 @@
         </message>
         <message>
             <source>Cream, cheese, chocolate: weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, clarify as a protein-rich sample, make up, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation>Sahne, Käse, Schokolade: 1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 20 min bei 60 °C extrahieren, abkühlen, klären wie eine proteinreiche Probe, auffüllen, 20 min in Eis stellen und kalt filtrieren: Das Fett bleibt zurück.</translation>
+            <translation>Sahne, Käse, Schokolade: 1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 20 min bei 60 °C extrahieren, abkühlen, klären wie eine proteinreiche Probe, auffüllen, 20 min in Eis stellen und kalt filtrieren: Das Fett bleibt zurück.</translation>
         </message>
         <message>
             <source>Milk and milk products, 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Dilute the filtrate into the range.</source>
-            <translation>Milch und Milcherzeugnisse, 1 bis 10 g: mit etwa 60 mL Wasser in einen 100-mL-Messkolben überführen, dann nacheinander, unter Mischen nach jeder Zugabe, 5 mL Kaliumhexacyanidoferrat(II)-Lösung (3,6 g des Trihydrats in 100 mL), 5 mL Zinksulfat-Lösung (7,2 g des Heptahydrats in 100 mL) und 10 mL Natronlauge, 0,1 mol/L, zugeben; auffüllen, schütteln, filtrieren. Das Filtrat in den Bereich verdünnen.</translation>
+            <translation>Milch und Milcherzeugnisse, 1 bis 10 g: mit etwa 60 mL Wasser in einen 100-mL-Messkolben überführen, dann nacheinander, unter Mischen nach jeder Zugabe, 5 mL Kaliumhexacyanidoferrat(II)-Lösung (3,6 g des Trihydrats in 100 mL), 5 mL Zinksulfat-Lösung (7,2 g des Heptahydrats in 100 mL) und 10 mL Natronlauge, 0,1 mol/L, zugeben; auffüllen, schütteln, filtrieren. Das Filtrat in den Bereich verdünnen.</translation>
         </message>
         <message>
             <source>Nitrate (template)</source>
@@ -4892,7 +4892,7 @@
         </message>
         <message>
             <source>Vegetables, meat: mince, weigh 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 80 °C for 15 min, which also stops the sample's own enzymes, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation>Gemüse, Fleisch: zerkleinern, 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 15 min bei 80 °C extrahieren, was auch die eigenen Enzyme der Probe inaktiviert, abkühlen, mit Wasser auffüllen und filtrieren. Masse und Extraktvolumen bei der Probe eingeben.</translation>
+            <translation>Gemüse, Fleisch: zerkleinern, 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 15 min bei 80 °C extrahieren, was auch die eigenen Enzyme der Probe inaktiviert, abkühlen, mit Wasser auffüllen und filtrieren. Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>Sucrose by difference after inversion (template)</source>
@@ -4900,7 +4900,7 @@
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes and stoichiometry: TCVN 10697:2015 (EN 12146:1996), sucrose in juices. Molar masses: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
-            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Enzyme und Stöchiometrie: TCVN 10697:2015 (EN 12146:1996), Saccharose in Säften. Molare Massen: russische Norm für Saccharose und Glucose in Lebensmitteln, Dokument 1200111376, Abschnitt 9. Extinktionskoeffizienten: russische Norm für Saccharose und Glucose in Lebensmitteln, Dokument 1200111376, Abschnitt 9; andere Listen geben 3500 bei 365 nm für NADPH an (aus dem Gedächtnis).</translation>
+            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Enzyme und Stöchiometrie: TCVN 10697:2015 (EN 12146:1996), Saccharose in Säften. Molare Massen: russische Norm für Saccharose und Glucose in Lebensmitteln, Dokument 1200111376, Abschnitt 9. Extinktionskoeffizienten: russische Norm für Saccharose und Glucose in Lebensmitteln, Dokument 1200111376, Abschnitt 9; andere Listen geben 3500 bei 365 nm für NADPH an (aus dem Gedächtnis).</translation>
         </message>
         <message>
             <source>Beta-fructosidase splits sucrose into D-glucose and D-fructose at pH 4.6. The buffer of pH 7.6 then ends the inversion, and hexokinase and glucose-6-phosphate dehydrogenase form one NADPH for each D-glucose, that of the sucrose and that which was free. Sucrose is the difference from the free D-glucose, which the method D-glucose and D-fructose measures in the same sample, times 342.3 / 180.16. The absorbance rises.</source>
@@ -4932,7 +4932,7 @@
         </message>
         <message>
             <source>Much free D-glucose makes the difference uncertain: sucrose below 5 g/L beside much glucose cannot be measured accurately (EN 12146:1996).</source>
-            <translation>Viel freie D-Glucose macht die Differenz unsicher: Saccharose unter 5 g/L neben viel Glucose lässt sich nicht genau messen (EN 12146:1996).</translation>
+            <translation>Viel freie D-Glucose macht die Differenz unsicher: Saccharose unter 5 g/L neben viel Glucose lässt sich nicht genau messen (EN 12146:1996).</translation>
         </message>
         <message>
             <source>A sample of its own acid or buffer holds the pH away from 4.6: dilute or neutralise.</source>
@@ -4948,7 +4948,7 @@
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min (acid fruit: neutralise first), cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation>Zerkleinern und mischen, 1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 20 min bei 60 °C extrahieren (saures Obst: zuerst neutralisieren), abkühlen, mit Wasser auffüllen und filtrieren. Masse und Extraktvolumen bei der Probe eingeben.</translation>
+            <translation>Zerkleinern und mischen, 1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 20 min bei 60 °C extrahieren (saures Obst: zuerst neutralisieren), abkühlen, mit Wasser auffüllen und filtrieren. Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>Total sulphite (template)</source>
@@ -4988,15 +4988,15 @@
         </message>
         <message>
             <source>Shake 5 g with water at pH 8 in a closed 100 mL flask at 60 °C for 5 min, cool closed, make up, chill in ice and filter cold.</source>
-            <translation>5 g mit Wasser bei pH 8 in einem verschlossenen 100-mL-Kolben 5 min bei 60 °C schütteln, verschlossen abkühlen, auffüllen, in Eis kühlen und kalt filtrieren.</translation>
+            <translation>5 g mit Wasser bei pH 8 in einem verschlossenen 100-mL-Kolben 5 min bei 60 °C schütteln, verschlossen abkühlen, auffüllen, in Eis kühlen und kalt filtrieren.</translation>
         </message>
         <message>
             <source>Take 5 to 10 g: bring into a 100 mL volumetric flask with 60 mL of water, bring to pH 8, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, filter, use at once. Acid deproteinisation drives sulphur dioxide off.</source>
-            <translation>5 bis 10 g nehmen: mit 60 mL Wasser in einen 100-mL-Messkolben überführen, auf pH 8 bringen, dann nacheinander, unter Mischen nach jeder Zugabe, 5 mL Kaliumhexacyanidoferrat(II)-Lösung (3,6 g des Trihydrats in 100 mL), 5 mL Zinksulfat-Lösung (7,2 g des Heptahydrats in 100 mL) und 10 mL Natronlauge, 0,1 mol/L, zugeben; auffüllen, filtrieren, sofort verwenden. Enteiweißung mit Säure treibt Schwefeldioxid aus.</translation>
+            <translation>5 bis 10 g nehmen: mit 60 mL Wasser in einen 100-mL-Messkolben überführen, auf pH 8 bringen, dann nacheinander, unter Mischen nach jeder Zugabe, 5 mL Kaliumhexacyanidoferrat(II)-Lösung (3,6 g des Trihydrats in 100 mL), 5 mL Zinksulfat-Lösung (7,2 g des Heptahydrats in 100 mL) und 10 mL Natronlauge, 0,1 mol/L, zugeben; auffüllen, filtrieren, sofort verwenden. Enteiweißung mit Säure treibt Schwefeldioxid aus.</translation>
         </message>
         <message>
             <source>Dried fruit, potato products, 1 to 5 g: mince in the cold, shake with 60 mL of water of pH 8 in a closed 100 mL flask at 60 °C for 15 min, cool closed, make up with water and filter through a covered funnel; use at once. Enter mass and extract volume with the sample.</source>
-            <translation>Trockenfrüchte, Kartoffelerzeugnisse, 1 bis 5 g: in der Kälte zerkleinern, mit 60 mL Wasser von pH 8 in einem verschlossenen 100-mL-Kolben 15 min bei 60 °C schütteln, verschlossen abkühlen, mit Wasser auffüllen und durch einen abgedeckten Trichter filtrieren; sofort verwenden. Masse und Extraktvolumen bei der Probe eingeben.</translation>
+            <translation>Trockenfrüchte, Kartoffelerzeugnisse, 1 bis 5 g: in der Kälte zerkleinern, mit 60 mL Wasser von pH 8 in einem verschlossenen 100-mL-Kolben 15 min bei 60 °C schütteln, verschlossen abkühlen, mit Wasser auffüllen und durch einen abgedeckten Trichter filtrieren; sofort verwenden. Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>Acetaldehyde + NAD⁺ + H2O → acetate + NADH + 2 H⁺ (aldehyde dehydrogenase)</source>
@@ -5084,7 +5084,7 @@
         </message>
         <message>
             <source>The absorptivity of L-ascorbate at 265 nm and pH 6 to 7 stands in lists from 14000 to 16500 L/(mol cm): calibrate against a standard of the day.</source>
-            <translation>Der Extinktionskoeffizient von L-Ascorbat bei 265 nm und pH 6 bis 7 steht in Listen mit 14000 bis 16500 L/(mol cm): mit einem Standard des Tages kalibrieren.</translation>
+            <translation>Der Extinktionskoeffizient von L-Ascorbat bei 265 nm und pH 6 bis 7 steht in Listen mit 14000 bis 16500 L/(mol cm): mit einem Standard des Tages kalibrieren.</translation>
         </message>
         <message>
             <source>L-glutamate + NAD⁺ + H2O → 2-oxoglutarate + NH4⁺ + NADH + H⁺ (glutamate dehydrogenase)</source>
@@ -5554,11 +5554,11 @@
         </message>
         <message>
             <source>Nothing was stored for the lot %1: a volume is more than 0 and at most %2 mL, not %3.</source>
-            <translation>Für die Charge %1 wurde nichts gespeichert: Ein Volumen ist größer als 0 und höchstens %2 mL, nicht %3.</translation>
+            <translation>Für die Charge %1 wurde nichts gespeichert: Ein Volumen ist größer als 0 und höchstens %2 mL, nicht %3.</translation>
         </message>
         <message>
             <source>Nothing was stored: the lot %1 has %2 mL left, less than the %3 mL taken; correct what is left first, if that is wrong.</source>
-            <translation>Nichts wurde gespeichert: Von der Charge %1 sind %2 mL übrig, weniger als die entnommenen %3 mL; zuerst den Rest berichtigen, falls er falsch ist.</translation>
+            <translation>Nichts wurde gespeichert: Von der Charge %1 sind %2 mL übrig, weniger als die entnommenen %3 mL; zuerst den Rest berichtigen, falls er falsch ist.</translation>
         </message>
         <message>
             <source>The lot keeps its label, since another needs a reason: say why.</source>
@@ -5590,11 +5590,11 @@
         </message>
         <message>
             <source>The lot %1 was not corrected: what is found in it must lie between 0 and %2 mL, not %3.</source>
-            <translation>Die Charge %1 wurde nicht berichtigt: Was darin gefunden wird, muss zwischen 0 und %2 mL liegen, nicht %3.</translation>
+            <translation>Die Charge %1 wurde nicht berichtigt: Was darin gefunden wird, muss zwischen 0 und %2 mL liegen, nicht %3.</translation>
         </message>
         <message>
             <source>The lot %1 has %2 mL left already; nothing was stored.</source>
-            <translation>Von der Charge %1 sind bereits %2 mL übrig; nichts wurde gespeichert.</translation>
+            <translation>Von der Charge %1 sind bereits %2 mL übrig; nichts wurde gespeichert.</translation>
         </message>
         <message>
             <source>The notebook holds no lot number %1; nothing was stored: choose one from its list of lots.</source>
@@ -5734,7 +5734,7 @@
         </message>
         <message>
             <source>Nothing was stored: a clock that was set by 0 s was not set.</source>
-            <translation>Nichts wurde gespeichert: Eine um 0 s gestellte Uhr wurde nicht gestellt.</translation>
+            <translation>Nichts wurde gespeichert: Eine um 0 s gestellte Uhr wurde nicht gestellt.</translation>
         </message>
         <message>
             <source>The limits were not stored: %1: %2.</source>
@@ -5882,7 +5882,7 @@
         </message>
         <message>
             <source>The passphrase was not tried, since the last %1 were wrong: wait %2 s, then type it again, or ask a head for another one.</source>
-            <translation>Die Passphrase wurde nicht geprüft, da die letzten %1 falsch waren: %2 s warten, dann erneut eingeben oder von der Laborleitung eine andere setzen lassen.</translation>
+            <translation>Die Passphrase wurde nicht geprüft, da die letzten %1 falsch waren: %2 s warten, dann erneut eingeben oder von der Laborleitung eine andere setzen lassen.</translation>
         </message>
         <message>
             <source>Nothing was stored: only a head keeps the list of people, and %1 is not one.</source>
@@ -5910,7 +5910,7 @@
         </message>
         <message>
             <source>Tube %1 was not ticked: the volume that went in must lie between 0 and %2 mL, not %3.</source>
-            <translation>Ansatz %1 wurde nicht abgehakt: Das zugegebene Volumen muss zwischen 0 und %2 mL liegen, nicht %3.</translation>
+            <translation>Ansatz %1 wurde nicht abgehakt: Das zugegebene Volumen muss zwischen 0 und %2 mL liegen, nicht %3.</translation>
         </message>
         <message>
             <source>Tube %1 was not ticked, since the pipette %2 cannot be used: %3.</source>
@@ -6234,7 +6234,7 @@
         </message>
         <message>
             <source>The notebook %1 was removed, moved or replaced while it was open; nothing of this step was stored: put the file back where it was, or close the program and open the notebook where it is now.</source>
-            <translation>Das Laborjournal %1 wurde entfernt, verschoben oder ersetzt, während es geöffnet war; von diesem Schritt wurde nichts gespeichert: Die Datei dorthin zurücklegen, wo sie war, oder das Programm schließen und das Laborjournal dort öffnen, wo es jetzt ist.</translation>
+            <translation>Das Laborjournal %1 wurde entfernt, verschoben oder ersetzt, während es geöffnet war; nichts von diesem Schritt wurde gespeichert: die Datei dorthin zurücklegen, wo sie war, oder das Programm schließen und das Laborjournal dort öffnen, wo es jetzt ist.</translation>
         </message>
         <message>
             <source>%1; %2</source>
@@ -6282,7 +6282,7 @@
         </message>
         <message>
             <source>Nothing was stored: say in what the lot %1 is dissolved.</source>
-            <translation>Nichts wurde gespeichert: Angeben, worin die Charge %1 gelöst wird.</translation>
+            <translation>Nichts wurde gespeichert: angeben, worin die Charge %1 gelöst wird.</translation>
         </message>
         <message>
             <source>as it was dissolved</source>
@@ -6302,7 +6302,7 @@
         </message>
         <message>
             <source>Nothing was stored, since the note is blank: say what is to be kept.</source>
-            <translation>Nichts wurde gespeichert, da die Bemerkung leer ist: Angeben, was aufzubewahren ist.</translation>
+            <translation>Nichts wurde gespeichert, da die Bemerkung leer ist: angeben, was aufzubewahren ist.</translation>
         </message>
         <message>
             <source>Nothing was stored for the lot %1: it keeps for 0 to %2 days, not %3; leave it out where none is stated.</source>
@@ -6326,15 +6326,15 @@
         </message>
         <message>
             <source>Nothing was stored for the lot %1: a place has %2 to %3 °C, not %4.</source>
-            <translation>Für die Charge %1 wurde nichts gespeichert: Ein Ort hat %2 bis %3 °C, nicht %4.</translation>
+            <translation>Für die Charge %1 wurde nichts gespeichert: Ein Ort hat %2 bis %3 °C, nicht %4.</translation>
         </message>
         <message>
             <source>Nothing was stored for the lot %1: the place cannot be at least %2 and at most %3 °C; give the lower one first.</source>
-            <translation>Für die Charge %1 wurde nichts gespeichert: Der Ort kann nicht mindestens %2 und höchstens %3 °C haben; die niedrigere Temperatur zuerst angeben.</translation>
+            <translation>Für die Charge %1 wurde nichts gespeichert: Der Ort kann nicht mindestens %2 und höchstens %3 °C haben; die niedrigere Temperatur zuerst angeben.</translation>
         </message>
         <message>
             <source>The lot %1 was not stored: its mass is more than 0 and at most %2 mg, not %3; leave it out where the label says none.</source>
-            <translation>Die Charge %1 wurde nicht gespeichert: Ihre Masse ist mehr als 0 und höchstens %2 mg, nicht %3; weglassen, wo das Etikett keine nennt.</translation>
+            <translation>Die Charge %1 wurde nicht gespeichert: Ihre Masse ist mehr als 0 und höchstens %2 mg, nicht %3; weglassen, wo das Etikett keine nennt.</translation>
         </message>
         <message>
             <source>The copy of the notebook %1 is damaged (%2: %3), so the notebook itself may be as well; the copy was taken away: have plateau verify list all that is wrong, and keep the backups there are.</source>
@@ -6822,7 +6822,7 @@
         </message>
         <message>
             <source>The notebook %1 cannot be reached, since its folder may not be entered; see that you have the right to, or choose another notebook.</source>
-            <translation>Das Laborjournal %1 ist nicht zu erreichen, denn sein Ordner darf nicht betreten werden; prüfen, ob das Recht dazu da ist, oder ein anderes Laborjournal wählen.</translation>
+            <translation>Das Laborjournal %1 ist nicht zu erreichen, da auf seinen Ordner nicht zugegriffen werden darf; die Zugriffsrechte prüfen oder ein anderes Laborjournal wählen.</translation>
         </message>
         <message>
             <source>is not as the records say, so that what waits to be repeated may not be shown</source>
@@ -6834,7 +6834,7 @@
         </message>
         <message>
             <source>dilution advised for a repeat</source>
-            <translation>Verdünnung, die zur Wiederholung geraten wurde</translation>
+            <translation>für eine Wiederholung empfohlene Verdünnung</translation>
         </message>
         <message>
             <source>dry substance in a container</source>
@@ -6846,7 +6846,7 @@
         </message>
         <message>
             <source>tubes added to the rack</source>
-            <translation>Ansätze, die zum Rack dazukamen</translation>
+            <translation>zum Rack hinzugefügte Ansätze</translation>
         </message>
         <message>
             <source>wrong passphrase</source>
@@ -6854,11 +6854,11 @@
         </message>
         <message>
             <source>Reading %1 of tube %2 has that value already; nothing was stored: a correction gives another value.</source>
-            <translation>Die Ablesung %1 des Ansatzes %2 ist das schon; nichts wurde gespeichert: eine Berichtigung gibt einen anderen Wert an.</translation>
+            <translation>Ablesung %1 von Ansatz %2 hat diesen Wert bereits; nichts wurde gespeichert: Eine Korrektur gibt einen anderen Wert an.</translation>
         </message>
         <message>
             <source>What did not pass is decided sample by sample; everything else passed.</source>
-            <translation>Was nicht bestanden hat, ist Probe für Probe entschieden; alles andere hat bestanden.</translation>
+            <translation>Was nicht bestanden ist, wird Probe für Probe entschieden; alles andere ist bestanden.</translation>
         </message>
         <message>
             <source>highest (°C)</source>
@@ -6958,7 +6958,7 @@
         </message>
         <message>
             <source>one-sided 95 %</source>
-            <translation>einseitig 95 %</translation>
+            <translation>einseitig 95 %</translation>
         </message>
         <message>
             <source>pasted</source>
@@ -7834,11 +7834,11 @@
         </message>
         <message>
             <source>must be 0 for a fixed-volume pipette, not %1</source>
-            <translation>muss bei einer Pipette mit einem Volumen 0 sein, nicht %1</translation>
+            <translation>muss bei einer Pipette mit festem Volumen 0 sein, nicht %1</translation>
         </message>
         <message>
             <source>must be greater than 0 and at most %1 mL, the width of the pipette's range, not %2</source>
-            <translation>muss größer als 0 und höchstens %1 mL sein, die Breite des Pipettenbereichs, nicht %2</translation>
+            <translation>muss größer als 0 und höchstens %1 mL sein, die Breite des Pipettenbereichs, nicht %2</translation>
         </message>
         <message>
             <source>makes more than %1 settings; give a coarser step</source>
@@ -7846,7 +7846,7 @@
         </message>
         <message>
             <source>must go a whole number of times into the %1 mL between smallest_mL and largest_mL</source>
-            <translation>muss ganzzahlig in die %1 mL zwischen smallest_mL und largest_mL passen</translation>
+            <translation>muss ganzzahlig in die %1 mL zwischen smallest_mL und largest_mL passen</translation>
         </message>
         <message>
             <source>the name</source>
@@ -8068,11 +8068,11 @@
         </message>
         <message>
             <source>a rack has 1 to %1 positions, not %2 x %3</source>
-            <translation>ein Rack hat 1 bis %1 Plätze, nicht %2 x %3</translation>
+            <translation>ein Rack hat 1 bis %1 Plätze, nicht %2 × %3</translation>
         </message>
         <message>
             <source>a rack of %1 x %2 does not hold the run's %3 tubes</source>
-            <translation>ein Rack mit %1 x %2 fasst die %3 Ansätze des Laufs nicht</translation>
+            <translation>ein Rack mit %1 × %2 fasst die %3 Ansätze des Laufs nicht</translation>
         </message>
         <message>
             <source>nobody but the run answers for its replicates</source>
@@ -8194,7 +8194,7 @@
         </message>
         <message>
             <source>it has %1 kB; at most %2 kB are allowed</source>
-            <translation>es hat %1 kB; höchstens %2 kB sind zulässig</translation>
+            <translation>es hat %1 kB; höchstens %2 kB sind zulässig</translation>
         </message>
         <message>
             <source>is a unit of neither a product nor a measurand; name one of them</source>
@@ -8337,7 +8337,7 @@
         </message>
         <message>
             <source>must be 0 % or more and less than 100 %</source>
-            <translation>muss mindestens 0 % und weniger als 100 % betragen</translation>
+            <translation>muss mindestens 0 % und weniger als 100 % betragen</translation>
         </message>
     </context>
     <context>
@@ -8348,7 +8348,7 @@
         </message>
         <message>
             <source>the run came with this number</source>
-            <translation>der Lauf kam mit dieser Zahl</translation>
+            <translation>die Zahl kam mit dem Lauf</translation>
         </message>
         <message>
             <source>dilution step %1 to %2</source>
@@ -8402,7 +8402,7 @@
         </message>
         <message>
             <source>the method has no absorptivity for %1 nm; it has one for %2 nm</source>
-            <translation>die Methode hat keinen Extinktionskoeffizienten für %1 nm; sie hat einen für %2 nm</translation>
+            <translation>die Methode hat keinen Extinktionskoeffizienten für %1 nm; sie hat einen für %2 nm</translation>
         </message>
         <message>
             <source>the method takes no reading %1; it takes %2</source>
@@ -8414,7 +8414,7 @@
         </message>
         <message>
             <source>the tube holds %1 mL in the end; at most %2 mL are allowed</source>
-            <translation>der Ansatz enthält am Ende %1 mL; höchstens %2 mL sind zulässig</translation>
+            <translation>der Ansatz enthält am Ende %1 mL; höchstens %2 mL sind zulässig</translation>
         </message>
         <message>
             <source>the method has no measurand %1; leave it out or correct it</source>
@@ -8441,7 +8441,7 @@
         </message>
         <message>
             <source>must not be larger than makeUpTo_mL: %1 mL cannot be made up to %2 mL</source>
-            <translation>darf nicht größer als makeUpTo_mL sein: %1 mL lassen sich nicht auf %2 mL auffüllen</translation>
+            <translation>darf nicht größer als makeUpTo_mL sein: %1 mL lassen sich nicht auf %2 mL auffüllen</translation>
         </message>
         <message>
             <source>dilutes more than %1 times; check the volumes</source>
@@ -8505,7 +8505,7 @@
         </message>
         <message>
             <source>must be a fraction from 0 to below 1 (0.02 for 2 % an hour), not %1</source>
-            <translation>muss ein Anteil von 0 bis unter 1 sein (0.02 für 2 % pro Stunde), nicht %1</translation>
+            <translation>muss ein Anteil von 0 bis unter 1 sein (0.02 für 2 % pro Stunde), nicht %1</translation>
         </message>
         <message>
             <source>the component's id</source>
@@ -8532,7 +8532,7 @@
         </message>
         <message>
             <source>%1 min lies before %2 (%3 min), which comes first in the method; one of the two was marked at the wrong time</source>
-            <translation>%1 min liegt vor %2 (%3 min), das in der Methode davor kommt; eines der beiden wurde zur falschen Zeit vermerkt</translation>
+            <translation>%1 min liegt vor %2 (%3 min), das in der Methode davor kommt; eines der beiden wurde zur falschen Zeit vermerkt</translation>
         </message>
     </context>
     <context>
@@ -8579,7 +8579,7 @@
         </message>
         <message>
             <source>must be later than the reading before: %1 min is not later than %2 min</source>
-            <translation>muss später als die Ablesung davor sein: %1 min ist nicht später als %2 min</translation>
+            <translation>muss später als die Ablesung davor sein: %1 min ist nicht später als %2 min</translation>
         </message>
         <message>
             <source>no tube holds the sample %1</source>
@@ -8687,7 +8687,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>%1 at 0 min by the line through the last %2 points, %3.</source>
-            <translation>%1 bei 0 min nach der Geraden durch die letzten %2 Punkte, %3.</translation>
+            <translation>%1 bei 0 min nach der Geraden durch die letzten %2 Punkte, %3.</translation>
         </message>
         <message>
             <source>%1 at the addition of %2 by the line through the last %3 points, %4.</source>
@@ -8717,7 +8717,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>%1 nm</source>
-            <translation>%1 nm</translation>
+            <translation>%1 nm</translation>
         </message>
         <message>
             <source>Sample</source>
@@ -8729,11 +8729,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>%1 mL</source>
-            <translation>%1 mL</translation>
+            <translation>%1 mL</translation>
         </message>
         <message>
             <source>%1 mL, not made up</source>
-            <translation>%1 mL, nicht ausgeglichen</translation>
+            <translation>%1 mL, nicht ausgeglichen</translation>
         </message>
         <message>
             <source>%1 – %2</source>
@@ -8819,7 +8819,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <name>plateau::ui::BackupLine</name>
         <message>
             <source>Backing up: %1 %</source>
-            <translation>Sicherung läuft: %1 %</translation>
+            <translation>Sicherung läuft: %1 %</translation>
         </message>
         <message>
             <source>No backup yet</source>
@@ -9467,7 +9467,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Nothing can be taken yet: the column counts the tubes. Choose the one of the absorbance, and this one for the tube.</source>
-            <translation>Es kann noch nichts übernommen werden: Die Spalte zählt die Ansätze. Die Spalte der Extinktion wählen und diese als Spalte des Ansatzes.</translation>
+            <translation>Noch kann nichts übernommen werden: Die Spalte zählt die Ansätze. Die Spalte der Extinktion wählen und diese als Spalte des Ansatzes.</translation>
         </message>
     </context>
     <context>
@@ -9581,7 +9581,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>%1 kB</source>
-            <translation>%1 kB</translation>
+            <translation>%1 kB</translation>
         </message>
         <message>
             <source>Stopped; nothing was made, and nothing is known of the rest.</source>
@@ -9666,7 +9666,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message numerus="yes">
             <source>%n findings. The first: %1: %2. plateau verify lists them all.</source>
             <translation>
-                <numerusform>%n Befund. Der erste: %1: %2. plateau verify listet alle auf.</numerusform>
+                <numerusform>%n Befund: %1: %2.</numerusform>
                 <numerusform>%n Befunde. Der erste: %1: %2. plateau verify listet alle auf.</numerusform>
             </translation>
         </message>
@@ -9830,7 +9830,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>The passphrase was taken out, since nobody did anything for a minute: type it again.</source>
-            <translation>Die Passphrase wurde herausgenommen, da eine Minute lang niemand etwas tat: bitte erneut eingeben.</translation>
+            <translation>Die Passphrase wurde aus dem Feld gelöscht, da eine Minute lang niemand etwas tat: erneut eingeben.</translation>
         </message>
     </context>
     <context>
@@ -10279,7 +10279,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Read again: what was read before stays, and the result rests on the series. Esc cancels.</source>
-            <translation>Erneut ablesen: Was vorher abgelesen wurde, bleibt, und das Ergebnis beruht auf der Reihe. Esc bricht ab.</translation>
+            <translation>Erneut ablesen: Was vorher abgelesen wurde, bleibt, und das Ergebnis beruht auf der Ablesereihe. Esc bricht ab.</translation>
         </message>
     </context>
     <context>
@@ -10675,7 +10675,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Plateau keeps runs, readings, lots and decisions in one file, the notebook. It is only ever added to, and backed up automatically.</source>
-            <translation>Plateau bewahrt Läufe, Ablesungen, Chargen und Entscheidungen in einer Datei auf, dem Laborjournal. Es wird immer nur ergänzt und von selbst gesichert.</translation>
+            <translation>Plateau bewahrt Läufe, Ablesungen, Chargen und Entscheidungen in einer Datei auf, dem Laborjournal. Es wird immer nur ergänzt und automatisch gesichert.</translation>
         </message>
         <message>
             <source>The bench, the books and the control charts of an invented company that makes cider and packs dried fruit. It is a copy, thrown away when the window closes.</source>
@@ -10798,7 +10798,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Setting increment (mL); empty for a fixed-volume pipette</source>
-            <translation>Einstellbarer Schritt (mL); leer bei einer Pipette mit einem Volumen</translation>
+            <translation>Einstellbarer Schritt (mL); leer bei einer Pipette mit festem Volumen</translation>
         </message>
         <message>
             <source>u %</source>
@@ -11627,12 +11627,12 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Etiketten als PDF</translation>
         </message>
         <message>
-            <source>A4, 210 x 297 mm</source>
-            <translation>A4, 210 x 297 mm</translation>
+            <source>A4, 210 × 297 mm</source>
+            <translation>A4, 210 × 297 mm</translation>
         </message>
         <message>
-            <source>Letter, 8.5 x 11 inch</source>
-            <translation>Letter, 8,5 x 11 inch</translation>
+            <source>Letter, 8.5 × 11 inch</source>
+            <translation>Letter, 8,5 × 11 Zoll</translation>
         </message>
         <message>
             <source>&amp;Paper</source>
@@ -11758,7 +11758,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Margins and gaps of a sheet of labels are 0 mm or more.</source>
-            <translation>Ränder und Abstände eines Etikettenbogens betragen 0 mm oder mehr.</translation>
+            <translation>Ränder und Abstände eines Etikettenbogens betragen 0 mm oder mehr.</translation>
         </message>
         <message>
             <source>The labels take %1 by %2, but the paper has only %3 by %4.</source>
@@ -12455,7 +12455,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>one-sided 95 % (1.64 u, more for few readings)</source>
-            <translation>einseitig 95 % (1,64 u, bei wenigen Ablesungen mehr)</translation>
+            <translation>einseitig 95 % (1,64 u, bei wenigen Ablesungen mehr)</translation>
         </message>
         <message>
             <source>a multiple of the expanded uncertainty U</source>
@@ -12467,11 +12467,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>%1, one-sided 95 %</source>
-            <translation>%1, einseitig 95 %</translation>
+            <translation>%1, einseitig 95 %</translation>
         </message>
         <message>
             <source>%1, %2 U</source>
-            <translation>%1, %2 U</translation>
+            <translation>%1, %2 U</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -12768,7 +12768,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>%1. On a report it is at most 48 mm wide and 20 mm high.</source>
-            <translation>%1. Auf einem Bericht ist es höchstens 48 mm breit und 20 mm hoch.</translation>
+            <translation>%1. Auf einem Bericht ist es höchstens 48 mm breit und 20 mm hoch.</translation>
         </message>
         <message>
             <source>A PNG or SVG picture; reports without one begin with the name alone.</source>
@@ -12787,7 +12787,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>%1 was not taken: %2. Choose a PNG or SVG picture of at most %3 kB.</source>
-            <translation>%1 wurde nicht übernommen: %2. Ein PNG- oder SVG-Bild von höchstens %3 kB wählen.</translation>
+            <translation>%1 wurde nicht übernommen: %2. Ein PNG- oder SVG-Bild von höchstens %3 kB wählen.</translation>
         </message>
         <message>
             <source>it cannot be opened (%1)</source>
@@ -12795,7 +12795,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>it has %1 kB</source>
-            <translation>es hat %1 kB</translation>
+            <translation>es hat %1 kB</translation>
         </message>
         <message>
             <source>it is neither a PNG nor an SVG picture</source>
@@ -12803,11 +12803,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>SVG, %1 kB</source>
-            <translation>SVG, %1 kB</translation>
+            <translation>SVG, %1 kB</translation>
         </message>
         <message>
-            <source>PNG, %1 x %2 pixels, %3 kB</source>
-            <translation>PNG, %1 x %2 Pixel, %3 kB</translation>
+            <source>PNG, %1 × %2 pixels, %3 kB</source>
+            <translation>PNG, %1 × %2 Pixel, %3 kB</translation>
         </message>
     </context>
     <context>
@@ -12877,7 +12877,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Empty where only the warmest counts, as in a freezer below −10 °C.</source>
-            <translation>Leer, wo nur die wärmste zählt, wie in einem Gefrierschrank unter −10 °C.</translation>
+            <translation>Leer, wo nur die wärmste zählt, wie in einem Gefrierschrank unter −10 °C.</translation>
         </message>
         <message>
             <source>%1, lot %2 (%3 left)</source>
@@ -13573,8 +13573,8 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Abgeleitete Größen</translation>
         </message>
         <message>
-            <source>One row for each part: its result times a number, -1 to subtract. Rows of one name are added up.</source>
-            <translation>Eine Zeile je Teil: sein Ergebnis mal eine Zahl, -1 zum Abziehen. Zeilen mit demselben Namen werden addiert.</translation>
+            <source>One row for each part: its result times a number, −1 to subtract. Rows of one name are added up.</source>
+            <translation>Eine Zeile je Teil: sein Ergebnis mal eine Zahl, −1 zum Abziehen. Zeilen mit demselben Namen werden addiert.</translation>
         </message>
         <message>
             <source>Name</source>
@@ -13582,7 +13582,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Short name</source>
-            <translation>Kurzname</translation>
+            <translation>Kennung</translation>
         </message>
         <message>
             <source>made from the name</source>
@@ -13627,7 +13627,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <name>plateau::ui::MethodDraft</name>
         <message>
             <source>must lie between 0 and 100 %, not %1</source>
-            <translation>muss zwischen 0 und 100 % liegen, nicht %1</translation>
+            <translation>muss zwischen 0 und 100 % liegen, nicht %1</translation>
         </message>
         <message>
             <source>say which component is added</source>
@@ -13662,7 +13662,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>%1 Worth a look:</source>
-            <translation>%1 Ansehenswert:</translation>
+            <translation>%1 Zu beachten:</translation>
         </message>
         <message>
             <source>Nothing stands in the way of saving.</source>
@@ -13670,7 +13670,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>It can be saved. Worth a look:</source>
-            <translation>Speichern ist möglich. Ansehenswert:</translation>
+            <translation>Speichern ist möglich. Zu beachten:</translation>
         </message>
         <message>
             <source>%1, copy</source>
@@ -13702,7 +13702,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>%1 is the short name of the method %2; choose another, or open that method and make its next version</source>
-            <translation>%1 ist der Kurzname der Methode %2; einen anderen wählen oder jene Methode öffnen und ihre nächste Version erstellen</translation>
+            <translation>%1 ist die Kennung der Methode %2; eine andere wählen oder jene Methode öffnen und ihre nächste Version erstellen</translation>
         </message>
         <message>
             <source>There is nothing to save: version %1 says exactly this.</source>
@@ -13792,7 +13792,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <name>plateau::ui::MethodPlaces</name>
         <message>
             <source>short name</source>
-            <translation>Kurzname</translation>
+            <translation>Kennung</translation>
         </message>
         <message>
             <source>name</source>
@@ -14036,7 +14036,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>absorptivity at %1 nm</source>
-            <translation>Extinktionskoeffizient bei %1 nm</translation>
+            <translation>Extinktionskoeffizient bei %1 nm</translation>
         </message>
     </context>
     <context>
@@ -14227,7 +14227,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>add %1 mL %2</source>
-            <translation>%1 mL %2 zugeben</translation>
+            <translation>%1 mL %2 zugeben</translation>
         </message>
         <message>
             <source>add %1</source>
@@ -14279,7 +14279,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>%1 g/mol</source>
-            <translation>%1 g/mol</translation>
+            <translation>%1 g/mol</translation>
         </message>
         <message>
             <source>%1 %2 per molecule</source>
@@ -14299,7 +14299,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>%1 L/(mol cm) at %2 nm</source>
-            <translation>%1 L/(mol cm) bei %2 nm</translation>
+            <translation>%1 L/(mol cm) bei %2 nm</translation>
         </message>
         <message>
             <source>that of the chromophore</source>
@@ -14323,7 +14323,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>%1 nm</source>
-            <translation>%1 nm</translation>
+            <translation>%1 nm</translation>
         </message>
         <message>
             <source>Path length</source>
@@ -14331,7 +14331,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>%1 mm</source>
-            <translation>%1 mm</translation>
+            <translation>%1 mm</translation>
         </message>
         <message>
             <source>Absorptivity</source>
@@ -14375,7 +14375,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>%1 mL</source>
-            <translation>%1 mL</translation>
+            <translation>%1 mL</translation>
         </message>
         <message>
             <source>Steps</source>
@@ -14419,7 +14419,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>r = %1 g/L + %2 % of the mean</source>
-            <translation>r = %1 g/L + %2 % des Mittelwerts</translation>
+            <translation>r = %1 g/L + %2 % des Mittelwerts</translation>
         </message>
         <message>
             <source>Usual standard</source>
@@ -14427,7 +14427,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>%1 g/L</source>
-            <translation>%1 g/L</translation>
+            <translation>%1 g/L</translation>
         </message>
         <message>
             <source>The standard loses</source>
@@ -14435,7 +14435,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>%1 % in an hour</source>
-            <translation>%1 % pro Stunde</translation>
+            <translation>%1 % pro Stunde</translation>
         </message>
         <message>
             <source>Tubes of a rack</source>
@@ -14556,11 +14556,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <name>plateau::ui::MomentField</name>
         <message>
             <source>%1 min ago</source>
-            <translation>vor %1 min</translation>
+            <translation>vor %1 min</translation>
         </message>
         <message>
             <source>%1 h %2 min ago</source>
-            <translation>vor %1 h %2 min</translation>
+            <translation>vor %1 h %2 min</translation>
         </message>
         <message>
             <source>%1 days ago</source>
@@ -15642,7 +15642,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1 nm</source>
-            <translation>%1 nm</translation>
+            <translation>%1 nm</translation>
         </message>
         <message>
             <source>Blank tubes</source>
@@ -15882,7 +15882,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Analyte &amp;molecules in one of the substance</source>
-            <translation>Analyt&amp;moleküle in einem der Substanz</translation>
+            <translation>Analyt&amp;moleküle je Molekül der Substanz</translation>
         </message>
         <message>
             <source>F&amp;lask</source>
@@ -15898,7 +15898,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Name on the flas&amp;k</source>
-            <translation>Name auf dem Kol&amp;ben</translation>
+            <translation>Name auf dem Messkol&amp;ben</translation>
         </message>
         <message>
             <source>Ma&amp;de at</source>
@@ -16006,11 +16006,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>One molecule of %1 is %2 times as heavy as one of the analyte: make sure that it holds just one of it.</source>
-            <translation>Ein Molekül %1 ist %2-mal so schwer wie eines des Analyten: Prüfen Sie, ob es wirklich nur eines davon enthält.</translation>
+            <translation>Ein Molekül %1 ist %2-mal so schwer wie eines des Analyten: prüfen, ob es wirklich nur eines davon enthält.</translation>
         </message>
         <message>
             <source>That is %1 of the strength wanted: look at the mass, the flask and the number of molecules.</source>
-            <translation>Das sind %1 der gewünschten Stärke: Masse, Kolben und Zahl der Moleküle prüfen.</translation>
+            <translation>Das sind %1 des gewünschten Gehalts: Masse, Messkolben und Zahl der Moleküle prüfen.</translation>
         </message>
         <message>
             <source>Back to the list  Esc</source>
@@ -16024,8 +16024,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Gehalt bei Herstellung (k = 2)</translation>
         </message>
         <message>
-            <source>Share of %1</source>
-            <translation>Varianzanteil: %1</translation>
+            <source>Share of the variance: %1</source>
+            <translation>Anteil an der Varianz: %1</translation>
         </message>
         <message>
             <source>Weighed (u of each)</source>
@@ -16561,7 +16561,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>enough: %1 tubes</source>
-            <translation>für %1 Ansätze</translation>
+            <translation>genug für %1 Ansätze</translation>
         </message>
         <message>
             <source>short by %1: in hand %2, for tubes: %3</source>
@@ -16663,7 +16663,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>In the table the letters A, M, W and R put a step below the cursor; a step can be dragged too.</source>
-            <translation>In der Tabelle setzen die Buchstaben A, M, W und R einen Schritt unter den Cursor; ein Schritt lässt sich auch ziehen.</translation>
+            <translation>In der Tabelle setzen die Buchstaben Z, M, W und A einen Schritt unter den Cursor; ein Schritt lässt sich auch ziehen.</translation>
         </message>
         <message>
             <source>Lay out the &amp;usual order</source>
@@ -16800,11 +16800,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Control %1</source>
-            <translation>Kontrolle %1</translation>
+            <translation>Kontrollprobe %1</translation>
         </message>
         <message>
             <source>Standard, control or spike</source>
-            <translation>Standard, Kontrolle oder Aufstockung</translation>
+            <translation>Standard, Kontrollprobe oder Aufstockung</translation>
         </message>
         <message>
             <source>Expected (%1)</source>
@@ -16842,7 +16842,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Expected, in g/L; for a solid g/100 g</source>
-            <translation>Erwartet, in g/L; bei Feststoffen g/100 g</translation>
+            <translation>Erwartet, in g/L; bei Feststoffen g/100 g</translation>
         </message>
         <message>
             <source>Pas&amp;te from the clipboard</source>
@@ -16921,11 +16921,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>type a dilution as 20, its steps as 5 to 100, or the sample volume as 0.5 mL</source>
-            <translation>eine Verdünnung wie 20 eingeben, ihre Schritte wie 5 auf 100 oder das Probenvolumen wie 0,5 mL</translation>
+            <translation>eine Verdünnung wie 20 eingeben, ihre Schritte wie 5 auf 100 oder das Probenvolumen wie 0,5 mL</translation>
         </message>
         <message>
             <source>a dilution is by more than 1; for more sample type its volume, as 0.5 mL</source>
-            <translation>eine Verdünnung ist größer als 1; für mehr Probe ihr Volumen eingeben, etwa 0,5 mL</translation>
+            <translation>eine Verdünnung ist größer als 1; für mehr Probe ihr Volumen eingeben, etwa 0,5 mL</translation>
         </message>
         <message>
             <source>usual pipettes and flasks make no dilution of %1; type its steps, as 5 to 100</source>
@@ -16941,7 +16941,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>no tube takes that volume of sample; type it in mL, as 0.5 mL</source>
-            <translation>kein Ansatz fasst dieses Probenvolumen; in mL eingeben, etwa 0,5 mL</translation>
+            <translation>kein Ansatz fasst dieses Probenvolumen; in mL eingeben, etwa 0,5 mL</translation>
         </message>
         <message>
             <source>fold|times</source>
@@ -16957,7 +16957,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <name>plateau::ui::RepeatOffer</name>
         <message>
             <source>%1 mL to %2 mL</source>
-            <translation>%1 mL auf %2 mL</translation>
+            <translation>%1 mL auf %2 mL</translation>
         </message>
         <message>
             <source>undiluted</source>
@@ -16969,7 +16969,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1, %2 mL in the tube</source>
-            <translation>%1, %2 mL im Ansatz</translation>
+            <translation>%1, %2 mL im Ansatz</translation>
         </message>
         <message>
             <source>A&amp;dd it to this rack</source>
@@ -17228,7 +17228,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>U is the expanded uncertainty of the result, in its unit: the standard uncertainty multiplied by the coverage factor k of its line, for a level of confidence of about 95 % (95.45 %). A result with &lt; or &gt; is a bound and has no U.</source>
-            <translation>U ist die erweiterte Unsicherheit des Ergebnisses, in dessen Einheit: die Standardunsicherheit multipliziert mit dem Erweiterungsfaktor k der jeweiligen Zeile, für einen Grad des Vertrauens von etwa 95 % (95,45 %). Ein Ergebnis mit &lt; oder &gt; ist eine Schranke und hat kein U.</translation>
+            <translation>U ist die erweiterte Unsicherheit des Ergebnisses, in dessen Einheit: die Standardunsicherheit multipliziert mit dem Erweiterungsfaktor k der jeweiligen Zeile, für einen Grad des Vertrauens von etwa 95 % (95,45 %). Ein Ergebnis mit &lt; oder &gt; ist eine Schranke und hat kein U.</translation>
         </message>
         <message>
             <source>Comparison with specifications</source>
@@ -17376,7 +17376,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Where something stands in grey, the report says that unless you type over it. Whatever else is left empty becomes a line to write on.</source>
-            <translation>Was grau vorgegeben ist, steht so im Bericht, wenn Sie nichts anderes eingeben. Was sonst leer bleibt, wird zu einer Zeile zum Ausfüllen.</translation>
+            <translation>Was grau vorgegeben ist, steht so im Bericht, sofern nichts anderes eingegeben wird. Was sonst leer bleibt, wird zu einer Zeile zum Ausfüllen.</translation>
         </message>
     </context>
     <context>
@@ -17461,21 +17461,21 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message numerus="yes">
             <source>the mean of %n accepted results</source>
             <translation>
-                <numerusform>der Mittelwert aus %n angenommenen Ergebnis</numerusform>
+                <numerusform>das einzige angenommene Ergebnis</numerusform>
                 <numerusform>der Mittelwert aus %n angenommenen Ergebnissen</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>the one named by the reviewer, of %n accepted results</source>
             <translation>
-                <numerusform>das vom Bewerter genannte, von %n angenommenen Ergebnis</numerusform>
-                <numerusform>das vom Bewerter genannte, von %n angenommenen Ergebnissen</numerusform>
+                <numerusform>das vom Bewerter genannte, einzige angenommene Ergebnis</numerusform>
+                <numerusform>das vom Bewerter genannte von %n angenommenen Ergebnissen</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>the last of %n accepted results</source>
             <translation>
-                <numerusform>das letzte von %n angenommenen Ergebnis</numerusform>
+                <numerusform>das einzige angenommene Ergebnis</numerusform>
                 <numerusform>das letzte von %n angenommenen Ergebnissen</numerusform>
             </translation>
         </message>
@@ -17580,7 +17580,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>The unit in which results are shown and reported. A row without a product holds for every product. A row that names both comes first, then one that names the measurand, then one that names the product. What stands in no row is reported in g/L, for a solid in g/100 g. %1</source>
-            <translation>Die Einheit, in der Ergebnisse gezeigt und berichtet werden. Eine Zeile ohne Produkt gilt für jedes Produkt. Eine Zeile, die beides nennt, geht vor, dann eine, die die Messgröße nennt, dann eine, die das Produkt nennt. Was in keiner Zeile steht, wird in g/L berichtet, bei Feststoffen in g/100 g. %1</translation>
+            <translation>Die Einheit, in der Ergebnisse gezeigt und berichtet werden. Eine Zeile ohne Produkt gilt für jedes Produkt. Eine Zeile, die beides nennt, geht vor, dann eine, die die Messgröße nennt, dann eine, die das Produkt nennt. Was in keiner Zeile steht, wird in g/L berichtet, bei Feststoffen in g/100 g. %1</translation>
         </message>
     </context>
     <context>
@@ -17787,7 +17787,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1 % %2</source>
-            <translation>%1 % %2</translation>
+            <translation>%1 % %2</translation>
         </message>
         <message>
             <source>Share of the variance of %1 (%)</source>
@@ -17919,7 +17919,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>accepted: the control is within its limits</source>
-            <translation>angenommen: die Kontrolle liegt in ihren Grenzen</translation>
+            <translation>angenommen: die Kontrollprobe liegt in ihren Grenzen</translation>
         </message>
         <message>
             <source>accepted: the tube concerned is left out</source>
@@ -18040,7 +18040,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Enter seconds from %1 to %2: no rhythm is kept.</source>
-            <translation>Bitte Sekunden von %1 bis %2: Es wird kein Takt gehalten.</translation>
+            <translation>Sekunden von %1 bis %2 eingeben: Es wird kein Takt gehalten.</translation>
         </message>
         <message>
             <source>Tube %1 %2</source>
@@ -18229,7 +18229,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>With 0 it counts at full strength all day; the method expects a loss of %1 % an hour.</source>
-            <translation>Mit 0 zählt er den ganzen Tag mit vollem Gehalt; die Methode rechnet mit einem Verlust von %1 % pro Stunde.</translation>
+            <translation>Mit 0 zählt er den ganzen Tag mit vollem Gehalt; die Methode rechnet mit einem Verlust von %1 % pro Stunde.</translation>
         </message>
         <message>
             <source>Say when it was made, as 8:10, so that its strength at use can be worked out.</source>
@@ -18587,15 +18587,15 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1 s</source>
-            <translation>%1 s</translation>
+            <translation>%1 s</translation>
         </message>
         <message>
             <source>%1 min %2 s</source>
-            <translation>%1 min %2 s</translation>
+            <translation>%1 min %2 s</translation>
         </message>
         <message>
             <source>%1 h %2 min %3 s</source>
-            <translation>%1 h %2 min %3 s</translation>
+            <translation>%1 h %2 min %3 s</translation>
         </message>
         <message>
             <source>The computer's clock was set while the run was on the bench</source>
@@ -18771,7 +18771,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>A series of %1 counts as the straight line through its last %2 readings gives it at 0 min, the addition of the starter.</source>
-            <translation>Eine Ablesereihe von %1 zählt so, wie die Gerade durch ihre letzten %2 Ablesungen sie bei 0 min ergibt, der Zugabe des Startreagenzes.</translation>
+            <translation>Eine Ablesereihe von %1 zählt so, wie die Gerade durch ihre letzten %2 Ablesungen sie bei 0 min ergibt, der Zugabe des Startreagenzes.</translation>
         </message>
         <message>
             <source>coupled indicator of %1</source>
@@ -18995,7 +18995,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>c x F, g/L</source>
-            <translation>c x F, g/L</translation>
+            <translation>c × F, g/L</translation>
         </message>
         <message>
             <source>%1: signals and concentrations</source>
@@ -19046,7 +19046,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>at 0 min</source>
-            <translation>bei 0 min</translation>
+            <translation>bei 0 min</translation>
         </message>
         <message>
             <source>slope per min</source>
@@ -19608,7 +19608,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <name>plateau::ui::SampleChoicesTable</name>
         <message>
             <source>20, 5 to 100, or 0.5 mL</source>
-            <translation>20, 5 auf 100 oder 0,5 mL</translation>
+            <translation>20, 5 auf 100 oder 0,5 mL</translation>
         </message>
         <message>
             <source>Decisions of single samples</source>
@@ -19616,7 +19616,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all. For a repeat, type another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
-            <translation>A nimmt die gewählten Proben an, R verwirft, W wiederholt sie, Entf überlässt sie dem Lauf; Enter bearbeitet, Strg+A wählt alle. Bei einer Wiederholung lassen sich eine andere Verdünnung (20), ihre Schritte (5 auf 100) oder ein anderes Probenvolumen (0,5 mL) eintippen.</translation>
+            <translation>A nimmt die gewählten Proben an, R verwirft, W wiederholt sie, Entf überlässt sie dem Lauf; Enter bearbeitet, Strg+A wählt alle. Bei einer Wiederholung lassen sich eine andere Verdünnung (20), ihre Schritte (5 auf 100) oder ein anderes Probenvolumen (0,5 mL) eintippen.</translation>
         </message>
     </context>
     <context>
@@ -19667,11 +19667,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1 %2 mL</source>
-            <translation>%1 %2 mL</translation>
+            <translation>%1 %2 mL</translation>
         </message>
         <message>
             <source>%1 %2 mL, the method's</source>
-            <translation>%1 %2 mL, das der Methode</translation>
+            <translation>%1 %2 mL, das der Methode</translation>
         </message>
     </context>
     <context>
@@ -19701,7 +19701,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>g/100 g</source>
-            <translation>g/100 g</translation>
+            <translation>g/100 g</translation>
         </message>
         <message>
             <source>g/L</source>
@@ -20063,7 +20063,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <name>plateau::ui::ShelfDraft</name>
         <message>
             <source>%1 is not a matrix; choose one of: %2.</source>
-            <translation>%1 ist keine Matrix; eine wählen von: %2.</translation>
+            <translation>%1 ist keine Matrix; eine von diesen wählen: %2.</translation>
         </message>
         <message>
             <source>%1 is not a form; a sample is liquid or solid.</source>
@@ -20079,7 +20079,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1 does not end in a number; write the measurand and the amount in g/L, for a solid in g/100 g, as in %2.</source>
-            <translation>%1 endet nicht mit einer Zahl; die Messgröße und die Menge in g/L schreiben, bei Feststoffen in g/100 g, wie in %2.</translation>
+            <translation>%1 endet nicht mit einer Zahl; die Messgröße und die Menge in g/L schreiben, bei Feststoffen in g/100 g, wie in %2.</translation>
         </message>
         <message>
             <source>Say what %1 is expected of, as in %2.</source>
@@ -20440,11 +20440,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <name>plateau::ui::Standards</name>
         <message>
             <source>%1 min</source>
-            <translation>%1 min</translation>
+            <translation>%1 min</translation>
         </message>
         <message>
             <source>%1 h %2 min</source>
-            <translation>%1 h %2 min</translation>
+            <translation>%1 h %2 min</translation>
         </message>
         <message>
             <source>%1 days</source>
@@ -20504,7 +20504,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Analyte molecules in one</source>
-            <translation>Analytmoleküle in einem</translation>
+            <translation>Analytmoleküle je Molekül</translation>
         </message>
         <message>
             <source>Weighed</source>
@@ -20598,7 +20598,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>No standard is in the book yet. Prepare one: its strength then counts down here, and a new run takes it with its uncertainty.</source>
-            <translation>Noch ist kein Standard im Buch. Einen herstellen: Sein Gehalt zählt dann hier herunter, und ein neuer Lauf übernimmt ihn mit seiner Unsicherheit.</translation>
+            <translation>Noch ist kein Standard im Buch. Einen herstellen: Hier ist dann zu sehen, wie sein Gehalt abnimmt, und ein neuer Lauf übernimmt ihn mit seiner Unsicherheit.</translation>
         </message>
         <message>
             <source>No standard contains all of these words. Remove one to find more.</source>
@@ -21003,11 +21003,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1 min %2 s</source>
-            <translation>%1 min %2 s</translation>
+            <translation>%1 min %2 s</translation>
         </message>
         <message>
             <source>%1 h %2 min</source>
-            <translation>%1 h %2 min</translation>
+            <translation>%1 h %2 min</translation>
         </message>
         <message>
             <source>%1 back</source>
@@ -21320,7 +21320,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>reading corrected</source>
-            <translation>Ablesung berichtigt</translation>
+            <translation>Ablesung korrigiert</translation>
         </message>
         <message>
             <source>tube spoilt</source>
@@ -21494,7 +21494,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1 mL</source>
-            <translation>%1 mL</translation>
+            <translation>%1 mL</translation>
         </message>
         <message>
             <source>swirl</source>
@@ -21580,7 +21580,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>The notebook %1 was last used with an older Plateau and is being brought up to date; a copy of it as it is now stays beside it.</source>
-            <translation>Das Laborjournal %1 wurde zuletzt mit einem älteren Plateau benutzt und wird auf den neuen Stand gebracht; eine Kopie im jetzigen Zustand bleibt daneben liegen.</translation>
+            <translation>Das Laborjournal %1 wurde zuletzt mit einem älteren Plateau verwendet und wird auf den neuen Stand gebracht; eine Kopie im jetzigen Zustand bleibt daneben liegen.</translation>
         </message>
         <message>
             <source>Progress</source>
@@ -21600,7 +21600,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Rebuilding the index of the runs</source>
-            <translation>Wonach Läufe gefunden werden, wird neu angelegt</translation>
+            <translation>Der Suchindex der Läufe wird neu aufgebaut</translation>
         </message>
         <message>
             <source>Stopping …</source>
@@ -21860,7 +21860,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Analyte molecules in one of it</source>
-            <translation>Analytmoleküle in einem davon</translation>
+            <translation>Analytmoleküle je Molekül</translation>
         </message>
         <message>
             <source>Purity</source>
@@ -21892,7 +21892,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Enter the strength wanted, the flask, the substance's molar mass, and a purity of more than 0 and at most 100 %: then the mass to weigh stands here.</source>
-            <translation>Gewünschten Gehalt, Messkolben, molare Masse der Substanz und eine Reinheit von mehr als 0 und höchstens 100 % angeben: Dann steht hier die einzuwiegende Masse.</translation>
+            <translation>Gewünschten Gehalt, Messkolben, molare Masse der Substanz und eine Reinheit von mehr als 0 und höchstens 100 % angeben: Dann steht hier die einzuwiegende Masse.</translation>
         </message>
         <message>
             <source>Weigh %1 and make up to %2.</source>

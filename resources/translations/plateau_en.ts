@@ -70,7 +70,7 @@
         <message numerus="yes">
             <source>the one named by the reviewer, of %n accepted results</source>
             <translation>
-                <numerusform>the one named by the reviewer, of %n accepted result</numerusform>
+                <numerusform>the one named by the reviewer, the only accepted result</numerusform>
                 <numerusform>the one named by the reviewer, of %n accepted results</numerusform>
             </translation>
         </message>

@@ -20,7 +20,7 @@
         <name>plateau::app::Main</name>
         <message>
             <source>plateau: the window needs a display, and there is none to be reached; start it from a desktop session, or use a command (plateau --help lists them)</source>
-            <translation>plateau: la ventana necesita una pantalla y no hay ninguna accesible; inícielo desde una sesión de escritorio o use una orden (plateau --help las enumera)</translation>
+            <translation>plateau: la ventana necesita una pantalla y no hay ninguna accesible; inicie el programa desde una sesión de escritorio o use una orden (plateau --help las enumera)</translation>
         </message>
     </context>
     <context>
@@ -210,7 +210,7 @@
         </message>
         <message>
             <source>%1 mL of sample is more than %2 mL of %3 make up for: the tube's volume changes above %4 mL</source>
-            <translation>%1 mL de muestra es más de lo que compensan %2 mL de %3: el volumen del tubo cambia por encima de %4 mL</translation>
+            <translation>%1 mL de muestra es más de lo que compensan %2 mL de %3: el volumen del tubo cambia por encima de %4 mL</translation>
         </message>
         <message>
             <source>a signal of %1 is more than the photometer may show (%2)</source>
@@ -281,7 +281,7 @@
         </message>
         <message>
             <source>the tube holds %1 mL in the end; at most %2 mL are allowed</source>
-            <translation>el tubo contiene al final %1 mL; se admiten como máximo %2 mL</translation>
+            <translation>el tubo contiene al final %1 mL; se admiten como máximo %2 mL</translation>
         </message>
         <message>
             <source>a straight line needs at least 2 readings, not %1</source>
@@ -316,7 +316,7 @@
         </message>
         <message>
             <source>%1 L/(mol cm) is very small; is it meant in L/(mmol cm), a thousand times as much?</source>
-            <translation>%1 L/(mol cm) es muy pequeño; ¿se quiere decir en L/(mmol cm), mil veces más?</translation>
+            <translation>%1 L/(mol cm) es muy pequeño; ¿se quiere decir en L/(mmol cm), mil veces más?</translation>
         </message>
         <message>
             <source>the chromophore's name</source>
@@ -324,11 +324,11 @@
         </message>
         <message>
             <source>the method has no absorptivity for %1 nm; add it to the table of absorptivities (only NADH and NADPH at 340 nm need none)</source>
-            <translation>el método no tiene absortividad para %1 nm; añádala a la tabla de absortividades (solo NADH y NADPH a 340 nm no la necesitan)</translation>
+            <translation>el método no tiene absortividad para %1 nm; añádala a la tabla de absortividades (solo NADH y NADPH a 340 nm no la necesitan)</translation>
         </message>
         <message>
             <source>must include the usual volume of %1 mL</source>
-            <translation>debe incluir el volumen habitual de %1 mL</translation>
+            <translation>debe incluir el volumen habitual de %1 mL</translation>
         </message>
         <message>
             <source>a method needs at least one component</source>
@@ -430,15 +430,15 @@
         </message>
         <message>
             <source>one beyond 3 s</source>
-            <translation>uno más allá de 3 s</translation>
+            <translation>uno más allá de 3 s</translation>
         </message>
         <message>
             <source>two of three beyond 2 s on one side</source>
-            <translation>dos de tres más allá de 2 s a un lado</translation>
+            <translation>dos de tres más allá de 2 s a un lado</translation>
         </message>
         <message>
             <source>four of five beyond 1 s on one side</source>
-            <translation>cuatro de cinco más allá de 1 s a un lado</translation>
+            <translation>cuatro de cinco más allá de 1 s a un lado</translation>
         </message>
         <message>
             <source>nine in a row on one side</source>
@@ -454,11 +454,11 @@
         </message>
         <message>
             <source>fifteen in a row within 1 s</source>
-            <translation>quince seguidos dentro de 1 s</translation>
+            <translation>quince seguidos dentro de 1 s</translation>
         </message>
         <message>
             <source>eight in a row beyond 1 s, on both sides</source>
-            <translation>ocho seguidos más allá de 1 s, a ambos lados</translation>
+            <translation>ocho seguidos más allá de 1 s, a ambos lados</translation>
         </message>
         <message>
             <source>eight in a row on one side</source>
@@ -474,19 +474,19 @@
         </message>
         <message>
             <source>one beyond 2 s (a warning)</source>
-            <translation>uno más allá de 2 s (una advertencia)</translation>
+            <translation>uno más allá de 2 s (una advertencia)</translation>
         </message>
         <message>
             <source>two in a row beyond 2 s on one side</source>
-            <translation>dos seguidos más allá de 2 s a un lado</translation>
+            <translation>dos seguidos más allá de 2 s a un lado</translation>
         </message>
         <message>
             <source>two in a row, beyond 2 s on opposite sides</source>
-            <translation>dos seguidos, más allá de 2 s a lados opuestos</translation>
+            <translation>dos seguidos, más allá de 2 s a lados opuestos</translation>
         </message>
         <message>
             <source>four in a row beyond 1 s on one side</source>
-            <translation>cuatro seguidos más allá de 1 s a un lado</translation>
+            <translation>cuatro seguidos más allá de 1 s a un lado</translation>
         </message>
         <message>
             <source>value</source>
@@ -618,7 +618,7 @@
         </message>
         <message>
             <source>one beyond 2 s, %1</source>
-            <translation>uno más allá de 2 s, %1</translation>
+            <translation>uno más allá de 2 s, %1</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -642,11 +642,11 @@
         </message>
         <message>
             <source>%1 s below the centre</source>
-            <translation>%1 s por debajo de la línea central</translation>
+            <translation>%1 s por debajo de la línea central</translation>
         </message>
         <message>
             <source>%1 s above the centre</source>
-            <translation>%1 s por encima de la línea central</translation>
+            <translation>%1 s por encima de la línea central</translation>
         </message>
         <message>
             <source>The record of the run says what was decided at its uncertainty.</source>
@@ -730,7 +730,7 @@
         </message>
         <message>
             <source>%1 recoveries at ages of %2 to %3 show a loss of %4 an hour (95 % interval %5 to %6), %7.</source>
-            <translation>%1 recuperaciones con antigüedades de %2 a %3 muestran una pérdida de %4 por hora (intervalo del 95 %: de %5 a %6), %7.</translation>
+            <translation>%1 recuperaciones con antigüedades de %2 a %3 muestran una pérdida de %4 por hora (intervalo del 95 %: de %5 a %6), %7.</translation>
         </message>
         <message>
             <source>The weight of the newest value must be above 0 and at most 1.</source>
@@ -738,15 +738,15 @@
         </message>
         <message>
             <source>The width of the limits must be above 0 s and at most 10 s.</source>
-            <translation>La anchura de los límites debe ser mayor que 0 s y como máximo 10 s.</translation>
+            <translation>La anchura de los límites debe ser mayor que 0 s y como máximo 10 s.</translation>
         </message>
         <message>
             <source>The reference value must lie between 0 s and 10 s.</source>
-            <translation>El valor de referencia debe estar entre 0 s y 10 s.</translation>
+            <translation>El valor de referencia debe estar entre 0 s y 10 s.</translation>
         </message>
         <message>
             <source>The decision limit must be above 0 s and at most 100 s.</source>
-            <translation>El límite de decisión debe ser mayor que 0 s y como máximo 100 s.</translation>
+            <translation>El límite de decisión debe ser mayor que 0 s y como máximo 100 s.</translation>
         </message>
         <message>
             <source>, </source>
@@ -754,7 +754,7 @@
         </message>
         <message>
             <source>which is too wide to tell whether the %1 stated are right: it takes standards of more different ages</source>
-            <translation>lo que es demasiado ancho para saber si el %1 indicado es correcto: hacen falta patrones de edades más distintas</translation>
+            <translation>lo que es demasiado ancho para saber si el %1 indicado es correcto: hacen falta patrones de antigüedades más distintas</translation>
         </message>
         <message>
             <source>which agrees with a standard that keeps its strength</source>
@@ -884,7 +884,7 @@
         </message>
         <message>
             <source>A(1 %, 1 cm) at %1</source>
-            <translation>A(1 %, 1 cm) a %1</translation>
+            <translation>A(1 %, 1 cm) a %1</translation>
         </message>
         <message>
             <source>pharmacopoeia, control of absorbances</source>
@@ -944,7 +944,7 @@
         </message>
         <message>
             <source>mean minus the nominal volume, at 20 °C</source>
-            <translation>media menos el volumen nominal, a 20 °C</translation>
+            <translation>media menos el volumen nominal, a 20 °C</translation>
         </message>
         <message>
             <source>standard deviation of the fillings</source>
@@ -975,7 +975,7 @@
         </message>
         <message>
             <source>hold %1 of %2 weighings of %3 µL; key the others, or leave this volume out</source>
-            <translation>contienen %1 de %2 pesadas de %3 µL; introduzca las demás u omita este volumen</translation>
+            <translation>contienen %1 de %2 pesadas de %3 µL; introduzca las demás u omita este volumen</translation>
         </message>
         <message>
             <source>is missing, though that solution was read; key it</source>
@@ -1039,7 +1039,7 @@
         </message>
         <message>
             <source>As it is in the room, not reduced to sea level. 1 kPa is 10 mbar.</source>
-            <translation>Tal como es en la sala, sin reducir al nivel del mar. 1 kPa son 10 mbar.</translation>
+            <translation>Tal como es en la sala, sin reducir al nivel del mar. 1 kPa son 10 mbar.</translation>
         </message>
         <message>
             <source>Humidity of the air</source>
@@ -1047,7 +1047,7 @@
         </message>
         <message>
             <source>Its effect is small; 50 % where nobody measured it.</source>
-            <translation>Su efecto es pequeño; 50 % si nadie la midió.</translation>
+            <translation>Su efecto es pequeño; 50 % si nadie la midió.</translation>
         </message>
         <message>
             <source>Water, balance and pipette stand in the room for two hours. Ten deliveries of each volume into the closed vessel, a new tip for each volume, each mass noted in mg.</source>
@@ -1143,7 +1143,7 @@
         </message>
         <message>
             <source>Potassium dichromate, dried, in 0.005 mol/L sulphuric acid, against the same acid at 25 °C. Weigh 57.0 to 63.0 mg for 1000 mL; for 430 nm 57.0 to 63.0 mg for 100 mL. Wavelengths your photometer does not have are left out.</source>
-            <translation>Dicromato de potasio, seco, en ácido sulfúrico 0,005 mol/L, frente al mismo ácido a 25 °C. Pese de 57,0 a 63,0 mg para 1000 mL; para 430 nm, de 57,0 a 63,0 mg para 100 mL. Las longitudes de onda que su fotómetro no tiene se omiten.</translation>
+            <translation>Dicromato de potasio, seco, en ácido sulfúrico 0,005 mol/L, frente al mismo ácido a 25 °C. Pese de 57,0 a 63,0 mg para 1000 mL; para 430 nm, de 57,0 a 63,0 mg para 100 mL. Las longitudes de onda que su fotómetro no tiene se omiten.</translation>
         </message>
         <message>
             <source>Follow your local rules and the supplier's instructions first. Potassium dichromate is toxic, may cause cancer and allergy, may damage fertility, is very toxic to aquatic life, and intensifies fire: do not breathe the dust, wear gloves, weigh in a fume hood, and dispose of the solution as hazardous waste. Sealed cuvettes with a certificate spare you from weighing it; then key the concentration that the certificate states.</source>
@@ -1155,7 +1155,7 @@
         </message>
         <message>
             <source>In the solution for 235 to 350 nm: the mass weighed for one litre.</source>
-            <translation>En la disolución para 235 a 350 nm: la masa pesada para un litro.</translation>
+            <translation>En la disolución para 235 a 350 nm: la masa pesada para un litro.</translation>
         </message>
         <message>
             <source>Dichromate, strong</source>
@@ -1163,7 +1163,7 @@
         </message>
         <message>
             <source>In the solution for 430 nm: ten times the mass weighed for 100 mL.</source>
-            <translation>En la disolución para 430 nm: diez veces la masa pesada para 100 mL.</translation>
+            <translation>En la disolución para 430 nm: diez veces la masa pesada para 100 mL.</translation>
         </message>
         <message>
             <source>Path of the cuvette</source>
@@ -1259,7 +1259,7 @@
         </message>
         <message>
             <source>From the certificate of the cuvettes: half the width. Suggested: 10.00 ± 0.01 mm (common practice, no source).</source>
-            <translation>Del certificado de las cubetas: la mitad de la anchura. Se propone: 10,00 ± 0,01 mm (práctica habitual, sin fuente).</translation>
+            <translation>Del certificado de las cubetas: la mitad de la anchura. Se propone: 10,00 ± 0,01 mm (práctica habitual, sin fuente).</translation>
         </message>
         <message>
             <source>Absorbance with water</source>
@@ -1352,7 +1352,7 @@
         </message>
         <message>
             <source>dilution step %1 (%2 mL to %3 mL)</source>
-            <translation>paso de dilución %1 (%2 mL a %3 mL)</translation>
+            <translation>paso de dilución %1 (%2 mL a %3 mL)</translation>
         </message>
         <message>
             <source>concentration of the standard</source>
@@ -1443,7 +1443,7 @@
         </message>
         <message>
             <source>none</source>
-            <translation>ninguno</translation>
+            <translation>ningún tubo</translation>
         </message>
         <message>
             <source>%1 from %2</source>
@@ -2040,7 +2040,7 @@
         </message>
         <message>
             <source>%1: %2 is %3, and %4 must remain when the reaction is over. Look for a slipped decimal point or a reagent left out.</source>
-            <translation>%1: %2 es %3, y deben quedar %4 al terminar la reacción. Busque una coma desplazada o un reactivo olvidado.</translation>
+            <translation>%1: %2 es %3, y deben quedar %4 al terminar la reacción. Busque un signo decimal desplazado o un reactivo olvidado.</translation>
         </message>
         <message>
             <source>The control was fresh enough: %1.</source>
@@ -2243,7 +2243,7 @@
         </message>
         <message>
             <source>%1, %2 u = %3</source>
-            <translation>%1, %2 u = %3</translation>
+            <translation>%1, %2 u = %3</translation>
         </message>
         <message>
             <source>%1, U = %2</source>
@@ -2251,7 +2251,7 @@
         </message>
         <message>
             <source>%1, %2 U = %3</source>
-            <translation>%1, %2 U = %3</translation>
+            <translation>%1, %2 U = %3</translation>
         </message>
         <message>
             <source>cannot be decided, because the rule needs an uncertainty and a bound has none</source>
@@ -2416,7 +2416,7 @@
         </message>
         <message>
             <source>has no meaning with a one-sided guard band of 95 %; leave it out</source>
-            <translation>no tiene sentido con una banda de guarda unilateral del 95 %; omítalo</translation>
+            <translation>no tiene sentido con una banda de guarda unilateral del 95 %; omítalo</translation>
         </message>
         <message>
             <source>the product</source>
@@ -2459,7 +2459,7 @@
         </message>
         <message>
             <source>%1 x V(%1) / V</source>
-            <translation>%1 x V(%1) / V</translation>
+            <translation>%1 × V(%1) / V</translation>
         </message>
         <message>
             <source>Blank</source>
@@ -2487,11 +2487,11 @@
         </message>
         <message>
             <source>strength at use x volume; net signal</source>
-            <translation>concentración al usarlo x volumen; señal neta</translation>
+            <translation>concentración al usarlo × volumen; señal neta</translation>
         </message>
         <message>
             <source>strength at use x volume; net signal at the usual volume</source>
-            <translation>concentración al usarlo x volumen; señal neta al volumen habitual</translation>
+            <translation>concentración al usarlo × volumen; señal neta al volumen habitual</translation>
         </message>
         <message>
             <source>line</source>
@@ -2499,7 +2499,7 @@
         </message>
         <message>
             <source>net signal = a + b x mg in the tube</source>
-            <translation>señal neta = a + b x mg en el tubo</translation>
+            <translation>señal neta = a + b × mg en el tubo</translation>
         </message>
         <message>
             <source>a = %1, b = %2 per mg</source>
@@ -2519,11 +2519,11 @@
         </message>
         <message>
             <source>signal - mean blank</source>
-            <translation>señal - blanco medio</translation>
+            <translation>señal − blanco medio</translation>
         </message>
         <message>
             <source>signal - mean blank - sample blank</source>
-            <translation>señal - blanco medio - blanco de muestra</translation>
+            <translation>señal − blanco medio − blanco de muestra</translation>
         </message>
         <message>
             <source>net signal dA</source>
@@ -2535,7 +2535,7 @@
         </message>
         <message>
             <source>net signal x volume of the tube / usual volume</source>
-            <translation>señal neta x volumen del tubo / volumen habitual</translation>
+            <translation>señal neta × volumen del tubo / volumen habitual</translation>
         </message>
         <message>
             <source>concentration c in the sample as pipetted</source>
@@ -2543,7 +2543,7 @@
         </message>
         <message>
             <source>dA x V x M / (e x d x v x n)</source>
-            <translation>dA x V x M / (e x d x v x n)</translation>
+            <translation>dA × V × M / (e × d × v × n)</translation>
         </message>
         <message>
             <source>dA / response / v</source>
@@ -2551,7 +2551,7 @@
         </message>
         <message>
             <source>(dA - a) / b / v</source>
-            <translation>(dA - a) / b / v</translation>
+            <translation>(dA − a) / b / v</translation>
         </message>
         <message>
             <source>Sample %1, %2</source>
@@ -2571,7 +2571,7 @@
         </message>
         <message>
             <source>c x F</source>
-            <translation>c x F</translation>
+            <translation>c × F</translation>
         </message>
         <message>
             <source>content</source>
@@ -2579,7 +2579,7 @@
         </message>
         <message>
             <source>c x F x extract (L) / mass (g) x 100</source>
-            <translation>c x F x extracto (L) / masa (g) x 100</translation>
+            <translation>c × F × extracto (L) / masa (g) × 100</translation>
         </message>
         <message>
             <source>Result</source>
@@ -2599,7 +2599,7 @@
         </message>
         <message>
             <source>largest - smallest</source>
-            <translation>mayor - menor</translation>
+            <translation>mayor − menor</translation>
         </message>
         <message>
             <source>Uncertainty</source>
@@ -2615,7 +2615,7 @@
         </message>
         <message>
             <source>k x root of the sum of squares</source>
-            <translation>k x raíz de la suma de cuadrados</translation>
+            <translation>k × raíz de la suma de cuadrados</translation>
         </message>
         <message>
             <source>Symbols</source>
@@ -2695,7 +2695,7 @@
         </message>
         <message>
             <source>%1 at %2 min</source>
-            <translation>%1 a los %2 min</translation>
+            <translation>%1 a los %2 min</translation>
         </message>
         <message>
             <source>%1 as read</source>
@@ -2711,7 +2711,7 @@
         </message>
         <message>
             <source>straight line by least squares: sum of (t - mean t) (A - mean A) / sum of (t - mean t)²</source>
-            <translation>recta por mínimos cuadrados: suma de (t - media t) (A - media A) / suma de (t - media t)²</translation>
+            <translation>recta por mínimos cuadrados: suma de (t − media t) (A − media A) / suma de (t − media t)²</translation>
         </message>
         <message>
             <source>per min</source>
@@ -2719,7 +2719,7 @@
         </message>
         <message>
             <source>the line at 0 min: mean A - b x mean t</source>
-            <translation>la recta a 0 min: media A - b x media t</translation>
+            <translation>la recta a 0 min: media A − b × media t</translation>
         </message>
         <message>
             <source>coverage factor k</source>
@@ -2731,11 +2731,11 @@
         </message>
         <message>
             <source>t at 95.45 % for %1 effective degrees of freedom</source>
-            <translation>t al 95,45 % para %1 grados de libertad efectivos</translation>
+            <translation>t al 95,45 % para %1 grados de libertad efectivos</translation>
         </message>
         <message>
             <source>t(95.45 %, ν)</source>
-            <translation>t(95,45 %; ν)</translation>
+            <translation>t(95,45 %; ν)</translation>
         </message>
         <message>
             <source>effective degrees of freedom (Welch-Satterthwaite)</source>
@@ -2912,7 +2912,7 @@
         </message>
         <message>
             <source>the file is larger than %1 MiB, the most that is read</source>
-            <translation>el archivo es mayor de %1 MiB, lo máximo que se lee</translation>
+            <translation>el archivo es mayor de %1 MiB, lo máximo que se lee</translation>
         </message>
         <message>
             <source>the file cannot be read; name a regular file</source>
@@ -3014,7 +3014,7 @@
         </message>
         <message>
             <source>Absorptivity at %1 nm</source>
-            <translation>Absortividad a %1 nm</translation>
+            <translation>Absortividad a %1 nm</translation>
         </message>
         <message>
             <source>Order of: %1</source>
@@ -3362,7 +3362,7 @@
         </message>
         <message>
             <source>%1 %</source>
-            <translation>%1 %</translation>
+            <translation>%1 %</translation>
         </message>
         <message>
             <source> to </source>
@@ -3636,7 +3636,7 @@
         <name>plateau::exchange::ShippedMethods</name>
         <message>
             <source>The supplier's instructions, the local safety rules and licensed practice come first.</source>
-            <translation>Las instrucciones del proveedor, las normas locales de seguridad y la práctica autorizada van primero.</translation>
+            <translation>Las instrucciones del proveedor, las normas locales de seguridad y las normas de la profesión van primero.</translation>
         </message>
         <message>
             <source>Volatile: keep samples, dilutions and cuvettes closed and cool, pipette below the surface, and take every tube to its reading without delay.</source>
@@ -3644,7 +3644,7 @@
         </message>
         <message>
             <source>Acetaldehyde boils at about 20 °C, burns easily and may cause cancer: open the cold bottle under a hood, away from flames.</source>
-            <translation>El acetaldehído hierve a unos 20 °C, se inflama con facilidad y puede provocar cáncer: abra el frasco frío en campana, lejos de llamas.</translation>
+            <translation>El acetaldehído hierve a unos 20 °C, se inflama con facilidad y puede provocar cáncer: abra el frasco frío en campana, lejos de llamas.</translation>
         </message>
         <message>
             <source>Perchloric acid burns skin and eyes and is a strong oxidiser that can set organic matter alight: wear goggles and gloves, rinse spills with much water, and never let it dry in.</source>
@@ -3660,7 +3660,7 @@
         </message>
         <message>
             <source>Don't look into the lamp of an open photometer: below 400 nm it gives off ultraviolet radiation.</source>
-            <translation>No mire la lámpara de un fotómetro abierto: por debajo de 400 nm emite radiación ultravioleta.</translation>
+            <translation>No mire la lámpara de un fotómetro abierto: por debajo de 400 nm emite radiación ultravioleta.</translation>
         </message>
         <message>
             <source>Keep the bench free of acetic acid and its vapour: the blank shows it.</source>
@@ -3688,7 +3688,7 @@
         </message>
         <message>
             <source>Treat red wine with about 0.2 g of PVPP for 10 mL and filter it first (Regulation (EEC) No 2676/90, Annex).</source>
-            <translation>Trate primero el vino tinto con unos 0,2 g de PVPP por 10 mL y fíltrelo (Reglamento (CEE) n.º 2676/90, anexo).</translation>
+            <translation>Trate primero el vino tinto con unos 0,2 g de PVPP por 10 mL y fíltrelo (Reglamento (CEE) n.º 2676/90, anexo).</translation>
         </message>
         <message>
             <source>The buffer of pH 10 irritates skin and eyes: wear goggles and gloves.</source>
@@ -3700,7 +3700,7 @@
         </message>
         <message>
             <source>Read at 2 min and again at 4 min before the enzyme: a drift of more than 0.002 asks for a wait, not for the enzyme. Keep the tubes in the dark after it, read at 45 and at 60 min, and enter the larger value (French order of 7 October 1987, annex X).</source>
-            <translation>Lea a los 2 min y de nuevo a los 4 min antes de la enzima: una deriva de más de 0,002 pide esperar, no añadir la enzima. Mantenga después los tubos en la oscuridad, lea a los 45 y a los 60 min e introduzca el valor mayor (orden francesa del 7 de octubre de 1987, anexo X).</translation>
+            <translation>Lea a los 2 min y de nuevo a los 4 min antes de la enzima: una deriva de más de 0,002 pide esperar, no añadir la enzima. Mantenga después los tubos en la oscuridad, lea a los 45 y a los 60 min e introduzca el valor mayor (orden francesa del 7 de octubre de 1987, anexo X).</translation>
         </message>
         <message>
             <source>INT is a tetrazolium salt that stains and may irritate: wear gloves.</source>
@@ -3716,11 +3716,11 @@
         </message>
         <message>
             <source>A sulphite standard loses strength by the hour: make it fresh and note the time. The loss of 2 % an hour that a run of this method begins with is common practice, no source; find your own.</source>
-            <translation>Un patrón de sulfito pierde concentración de hora en hora: prepárelo en el momento y anote la hora. La pérdida del 2 % por hora con la que empieza una tanda con este método es práctica habitual, sin fuente; determine la suya.</translation>
+            <translation>Un patrón de sulfito pierde concentración de hora en hora: prepárelo en el momento y anote la hora. La pérdida del 2 % por hora con la que empieza una tanda con este método es práctica habitual, sin fuente; determine la suya.</translation>
         </message>
         <message>
             <source>If the reaction has not ended after 15 min, read every 5 min until the rise is steady and enter all readings: the result is extrapolated to the addition (same Regulation).</source>
-            <translation>Si la reacción no ha terminado a los 15 min, lea cada 5 min hasta que el aumento sea constante e introduzca todas las lecturas: el resultado se extrapola a la adición (mismo Reglamento).</translation>
+            <translation>Si la reacción no ha terminado a los 15 min, lea cada 5 min hasta que el aumento sea constante e introduzca todas las lecturas: el resultado se extrapola a la adición (mismo Reglamento).</translation>
         </message>
         <message>
             <source>Metaphosphoric acid burns skin and eyes: wear goggles and gloves.</source>
@@ -3736,7 +3736,7 @@
         </message>
         <message>
             <source>Don't look into the lamp of an open photometer: below 300 nm its ultraviolet radiation burns eyes and skin within minutes.</source>
-            <translation>No mire la lámpara de un fotómetro abierto: por debajo de 300 nm su radiación ultravioleta quema los ojos y la piel en minutos.</translation>
+            <translation>No mire la lámpara de un fotómetro abierto: por debajo de 300 nm su radiación ultravioleta quema los ojos y la piel en minutos.</translation>
         </message>
         <message>
             <source>Keep the tubes in the dark after the enzyme.</source>
@@ -3808,7 +3808,7 @@
         </message>
         <message>
             <source>Don't degas by warming or stirring: acetaldehyde goes with the gas. Cool to 4 °C, bring to pH 9 with sodium hydroxide in a closed vessel, which binds the carbon dioxide, use at once, and note the dilution.</source>
-            <translation>No desgasifique calentando ni agitando: el acetaldehído se va con el gas. Enfríe a 4 °C, lleve a pH 9 con hidróxido de sodio en recipiente cerrado, lo que fija el dióxido de carbono, use la muestra enseguida y anote la dilución.</translation>
+            <translation>No desgasifique calentando ni agitando: el acetaldehído se va con el gas. Enfríe a 4 °C, lleve a pH 9 con hidróxido de sodio en recipiente cerrado, lo que fija el dióxido de carbono, use la muestra enseguida y anote la dilución.</translation>
         </message>
         <message>
             <source>Distil or extract closed and cold with water, chill and filter cold; check the recovery with a spiked sample.</source>
@@ -3816,7 +3816,7 @@
         </message>
         <message>
             <source>Cool to 4 °C; precipitate with perchloric acid, 1 mol/L, in a closed tube, centrifuge cold, bring to pH 8 to 9 with potassium hydroxide, use at once. Check the recovery with a spiked sample.</source>
-            <translation>Enfríe a 4 °C; precipite con ácido perclórico 1 mol/L en un tubo cerrado, centrifugue en frío, lleve a un pH de 8 a 9 con hidróxido de potasio y use la disolución enseguida. Compruebe la recuperación con una muestra fortificada.</translation>
+            <translation>Enfríe a 4 °C; precipite con ácido perclórico 1 mol/L en un tubo cerrado, centrifugue en frío, lleve a un pH de 8 a 9 con hidróxido de potasio y use la disolución enseguida. Compruebe la recuperación con una muestra fortificada.</translation>
         </message>
         <message>
             <source>Homogenise frozen with ice-cold water in a closed vessel, centrifuge cold, use at once. Enter mass and extract volume with the sample; check the recovery with a spiked sample.</source>
@@ -3832,7 +3832,7 @@
         </message>
         <message>
             <source>Acetyl-CoA synthetase turns acetate into acetyl-CoA, citrate synthase joins it to oxaloacetate, and malate dehydrogenase makes that oxaloacetate anew from L-malate with one NADH for each acetate. The malate dehydrogenase equilibrium stands before the measured reaction and gives NADH of its own, so the signal is (A2 - A0) - (A1 - A0)^2 / (A2 - A0).</source>
-            <translation>La acetil-CoA sintetasa transforma el acetato en acetil-CoA, la citrato sintasa lo une al oxalacetato, y la malato deshidrogenasa vuelve a formar ese oxalacetato a partir de L-malato con un NADH por cada acetato. El equilibrio de la malato deshidrogenasa precede a la reacción medida y da NADH por sí mismo, así que la señal es (A2 - A0) - (A1 - A0)^2 / (A2 - A0).</translation>
+            <translation>La acetil-CoA sintetasa transforma el acetato en acetil-CoA, la citrato sintasa lo une al oxalacetato, y la malato deshidrogenasa vuelve a formar ese oxalacetato a partir de L-malato con un NADH por cada acetato. El equilibrio de la malato deshidrogenasa precede a la reacción medida y da NADH por sí mismo, así que la señal es (A2 − A0) − (A1 − A0)² / (A2 − A0).</translation>
         </message>
         <message>
             <source>Buffer pH 8.4 with L-malate</source>
@@ -3876,11 +3876,11 @@
         </message>
         <message>
             <source>Dilute as far as the range allows; colour alone adds the same to A0, A1 and A2. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) or polyamide for a minute, then filter.</source>
-            <translation>Diluya cuanto permita el intervalo; el color por sí solo suma lo mismo a A0, A1 y A2. Muy coloreada: agite 10 mL con 0,2 g de polivinilpolipirrolidona (PVPP) o poliamida durante un minuto y filtre.</translation>
+            <translation>Diluya cuanto permita el intervalo; el color por sí solo suma lo mismo a A0, A1 y A2. Muy coloreada: agite 10 mL con 0,2 g de polivinilpolipirrolidona (PVPP) o poliamida durante un minuto y filtre.</translation>
         </message>
         <message>
             <source>Centrifuge, or filter through a fluted filter or a membrane of 0.45 µm; throw the first millilitres away.</source>
-            <translation>Centrifugue, o filtre con filtro de pliegues o membrana de 0,45 µm; deseche los primeros mililitros.</translation>
+            <translation>Centrifugue, o filtre con filtro de pliegues o membrana de 0,45 µm; deseche los primeros mililitros.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled, loosely closed flask until no more gas comes; don't warm: acetic acid is volatile. Filter.</source>
@@ -3888,15 +3888,15 @@
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min with the stopper on, cool, make up with water, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation>Pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min con el tapón puesto, enfríe, enrase con agua, deje 20 min en hielo y filtre en frío: la grasa queda retenida.</translation>
+            <translation>Pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min con el tapón puesto, enfríe, enrase con agua, deje 20 min en hielo y filtre en frío: la grasa queda retenida.</translation>
         </message>
         <message>
             <source>Take 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter.</source>
-            <translation>Tome de 1 a 10 g: páselos a un matraz aforado de 100 mL con unos 60 mL de agua y añada, mezclando después de cada adición, 5 mL de disolución de hexacianoferrato(II) de potasio (3,6 g del trihidrato en 100 mL), 5 mL de disolución de sulfato de zinc (7,2 g del heptahidrato en 100 mL) y 10 mL de hidróxido de sodio 0,1 mol/L; enrase, agite y filtre.</translation>
+            <translation>Tome de 1 a 10 g: páselos a un matraz aforado de 100 mL con unos 60 mL de agua y añada, mezclando después de cada adición, 5 mL de disolución de hexacianoferrato(II) de potasio (3,6 g del trihidrato en 100 mL), 5 mL de disolución de sulfato de zinc (7,2 g del heptahidrato en 100 mL) y 10 mL de hidróxido de sodio 0,1 mol/L; enrase, agite y filtre.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min with the stopper on, cool, make up with water and filter. Enter mass and extract volume with the sample. Vinegar and pickles: dilute 1 to 100 or more.</source>
-            <translation>Triture y mezcle, pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min con el tapón puesto, enfríe, enrase con agua y filtre. Introduzca la masa y el volumen de extracto con la muestra. Vinagre y encurtidos: diluya 1 a 100 o más.</translation>
+            <translation>Triture y mezcle, pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min con el tapón puesto, enfríe, enrase con agua y filtre. Introduzca la masa y el volumen de extracto con la muestra. Vinagre y encurtidos: diluya 1 a 100 o más.</translation>
         </message>
         <message>
             <source>Ammonia and urea (template)</source>
@@ -3956,7 +3956,7 @@
         </message>
         <message>
             <source>Dilute as far as the range allows and give the sample a blank of its own. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) or polyamide for a minute, then filter.</source>
-            <translation>Diluya cuanto permita el intervalo y lea un blanco de muestra propio. Muy coloreada: agite 10 mL con 0,2 g de polivinilpolipirrolidona (PVPP) o poliamida durante un minuto y filtre.</translation>
+            <translation>Diluya cuanto permita el intervalo y lea un blanco de muestra propio. Muy coloreada: agite 10 mL con 0,2 g de polivinilpolipirrolidona (PVPP) o poliamida durante un minuto y filtre.</translation>
         </message>
         <message>
             <source>Centrifuge, or filter through a washed filter: paper may hold ammonium. Throw the first millilitres away.</source>
@@ -3968,15 +3968,15 @@
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 40 °C for 15 min, cool, make up, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation>Pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 40 °C durante 15 min, enfríe, enrase, deje 20 min en hielo y filtre en frío: la grasa queda retenida.</translation>
+            <translation>Pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 40 °C durante 15 min, enfríe, enrase, deje 20 min en hielo y filtre en frío: la grasa queda retenida.</translation>
         </message>
         <message>
             <source>Milk and milk products, 1 to 10 g: precipitate with 10 mL of perchloric acid, 1 mol/L, centrifuge, bring to pH 7 to 8 with potassium hydroxide, make up to 50 mL, stand in ice for 20 min, filter. Alkaline clarification loses ammonia and hot acid splits amides.</source>
-            <translation>Leche y productos lácteos, de 1 a 10 g: precipite con 10 mL de ácido perclórico 1 mol/L, centrifugue, lleve a un pH de 7 a 8 con hidróxido de potasio, enrase a 50 mL, deje 20 min en hielo y filtre. Con la clarificación alcalina se pierde amoníaco, y el ácido caliente hidroliza las amidas.</translation>
+            <translation>Leche y productos lácteos, de 1 a 10 g: precipite con 10 mL de ácido perclórico 1 mol/L, centrifugue, lleve a un pH de 7 a 8 con hidróxido de potasio, enrase a 50 mL, deje 20 min en hielo y filtre. Con la clarificación alcalina se pierde amoníaco, y el ácido caliente hidroliza las amidas.</translation>
         </message>
         <message>
             <source>Mince cold and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 40 °C for 15 min, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation>Triture en frío y mezcle, pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 40 °C durante 15 min, enfríe, enrase con agua y filtre. Introduzca la masa y el volumen de extracto con la muestra.</translation>
+            <translation>Triture en frío y mezcle, pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 40 °C durante 15 min, enfríe, enrase con agua y filtre. Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
         <message>
             <source>Citric acid in wine</source>
@@ -3984,7 +3984,7 @@
         </message>
         <message>
             <source>Commission Regulation (EEC) No 2676/90, Annex, citric acid (consolidated text of 13.08.2005, Italian): volumes of sample, water and the solutions 2.1 to 2.4, 340 nm and 10 mm, readings about 5 min after mixing and about 5 min after solution 2.4, range of 20 to 400 mg/L in the pipetted solution. Molar mass and absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8. From memory: what the solutions 2.1 to 2.4 hold and the difference A1 - A2 less that of the blank. The signal window is the range in absorbance at 340 nm, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the absorbance limit, the reserve, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation>Reglamento (CEE) n.º 2676/90 de la Comisión, anexo, ácido cítrico (texto consolidado de 13.08.2005, en italiano): volúmenes de muestra, agua y las disoluciones 2.1 a 2.4, 340 nm y 10 mm, lecturas unos 5 min después de mezclar y unos 5 min después de la disolución 2.4, intervalo de 20 a 400 mg/L en la disolución pipeteada. Masa molar y absortividades: norma rusa para ácido cítrico en zumos, documento 1200102279, apartado 8. De memoria: lo que contienen las disoluciones 2.1 a 2.4 y la diferencia A1 - A2 menos la del blanco. El intervalo de medida es ese intervalo en absorbancia a 340 nm, según cálculo propio. Práctica habitual, sin fuente: los límites de las esperas en torno a los tiempos indicados, la absorbancia máxima, el reactivo que debe quedar, los límites de aceptación, la pérdida del patrón, el número habitual de tubos, el intervalo típico, interferencias, preparación de la muestra y precauciones cuando no indican ninguna fuente.</translation>
+            <translation>Reglamento (CEE) n.º 2676/90 de la Comisión, anexo, ácido cítrico (texto consolidado de 13.08.2005, en italiano): volúmenes de muestra, agua y las disoluciones 2.1 a 2.4, 340 nm y 10 mm, lecturas unos 5 min después de mezclar y unos 5 min después de la disolución 2.4, intervalo de 20 a 400 mg/L en la disolución pipeteada. Masa molar y absortividades: norma rusa para ácido cítrico en zumos, documento 1200102279, apartado 8. De memoria: lo que contienen las disoluciones 2.1 a 2.4 y la diferencia A1 − A2 menos la del blanco. El intervalo de medida es ese intervalo en absorbancia a 340 nm, según cálculo propio. Práctica habitual, sin fuente: los límites de las esperas en torno a los tiempos indicados, la absorbancia máxima, el reactivo que debe quedar, los límites de aceptación, la pérdida del patrón, el número habitual de tubos, el intervalo típico, interferencias, preparación de la muestra y precauciones cuando no indican ninguna fuente.</translation>
         </message>
         <message>
             <source>Citrate lyase splits citrate into oxaloacetate and acetate; malate and lactate dehydrogenase use one NADH for each oxaloacetate or the pyruvate that comes of it. The absorbance falls.</source>
@@ -4032,11 +4032,11 @@
         </message>
         <message>
             <source>Below 400 mg/L pipette as it is; otherwise dilute with water to 20 to 400 mg/L (same Regulation).</source>
-            <translation>Por debajo de 400 mg/L, pipetee la muestra tal cual; si no, diluya con agua hasta una concentración de 20 a 400 mg/L (mismo Reglamento).</translation>
+            <translation>Por debajo de 400 mg/L, pipetee la muestra tal cual; si no, diluya con agua hasta una concentración de 20 a 400 mg/L (mismo Reglamento).</translation>
         </message>
         <message>
             <source>Red wine: about 0.2 g of PVPP with 10 mL of wine, then filter (same Regulation).</source>
-            <translation>Vino tinto: unos 0,2 g de PVPP con 10 mL de vino, y filtre (mismo Reglamento).</translation>
+            <translation>Vino tinto: unos 0,2 g de PVPP con 10 mL de vino, y filtre (mismo Reglamento).</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, then filter.</source>
@@ -4088,19 +4088,19 @@
         </message>
         <message>
             <source>Dilute as far as the range allows and give the sample a blank of its own. Red wine and red juice: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) for a minute, then filter.</source>
-            <translation>Diluya cuanto permita el intervalo y lea un blanco de muestra propio. Vino tinto y zumos rojos: agite 10 mL con 0,2 g de polivinilpolipirrolidona (PVPP) durante un minuto y filtre.</translation>
+            <translation>Diluya cuanto permita el intervalo y lea un blanco de muestra propio. Vino tinto y zumos rojos: agite 10 mL con 0,2 g de polivinilpolipirrolidona (PVPP) durante un minuto y filtre.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, warm to 30 °C if need be, then filter.</source>
-            <translation>Remueva o agite en un matraz medio lleno hasta que no se desprenda más gas, caliente a 30 °C si hace falta y filtre.</translation>
+            <translation>Remueva o agite en un matraz medio lleno hasta que no se desprenda más gas, caliente a 30 °C si hace falta y filtre.</translation>
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation>Pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min, enfríe, enrase con agua, deje 20 min en hielo y filtre en frío: la grasa queda retenida.</translation>
+            <translation>Pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min, enfríe, enrase con agua, deje 20 min en hielo y filtre en frío: la grasa queda retenida.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation>Triture y mezcle, pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min, enfríe, enrase con agua y filtre. Introduzca la masa y el volumen de extracto con la muestra.</translation>
+            <translation>Triture y mezcle, pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min, enfríe, enrase con agua y filtre. Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
         <message>
             <source>D-gluconic acid (template)</source>
@@ -4108,7 +4108,7 @@
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
-            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Absortividades: norma rusa para sacarosa y glucosa en alimentos, documento 1200111376, apartado 9; otras listas dan 3500 a 365 nm para el NADPH (de memoria).</translation>
+            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Absortividades: norma rusa para sacarosa y glucosa en alimentos, documento 1200111376, apartado 9; otras listas dan 3500 a 365 nm para el NADPH (de memoria).</translation>
         </message>
         <message>
             <source>Gluconate kinase phosphorylates D-gluconate with ATP; 6-phosphogluconate dehydrogenase turns that into ribulose-5-phosphate, carbon dioxide and NADPH. The loss of carbon dioxide takes the reaction to its end. One NADPH for each D-gluconate; the absorbance rises.</source>
@@ -4144,7 +4144,7 @@
         </message>
         <message>
             <source>D-glucono-lactone does not react as it is: for the total, hold the sample at pH 10 to 11 for 10 min first, then bring it to pH 8.</source>
-            <translation>La D-gluconolactona no reacciona como tal: para el total, mantenga antes la muestra a un pH de 10 a 11 durante 10 min y llévela después a pH 8.</translation>
+            <translation>La D-gluconolactona no reacciona como tal: para el total, mantenga antes la muestra a un pH de 10 a 11 durante 10 min y llévela después a pH 8.</translation>
         </message>
         <message>
             <source>6-Phosphogluconate of the sample is used up before A1 and does not count.</source>
@@ -4200,7 +4200,7 @@
         </message>
         <message>
             <source>Milk and milk products, 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Meat, 5 g: homogenise in the cold with 20 mL of perchloric acid, 1 mol/L, centrifuge, bring to pH 10 with potassium hydroxide, make up to 100 mL with water, stand in ice for 20 min, filter. A sample treated with acid never goes into the waste of the hexacyanoferrate clarification.</source>
-            <translation>Leche y productos lácteos, de 1 a 10 g: páselos a un matraz aforado de 100 mL con unos 60 mL de agua y añada, mezclando después de cada adición, 5 mL de disolución de hexacianoferrato(II) de potasio (3,6 g del trihidrato en 100 mL), 5 mL de disolución de sulfato de zinc (7,2 g del heptahidrato en 100 mL) y 10 mL de hidróxido de sodio 0,1 mol/L; enrase, agite y filtre. Carne, 5 g: homogeneice en frío con 20 mL de ácido perclórico 1 mol/L, centrifugue, lleve a pH 10 con hidróxido de potasio, enrase a 100 mL con agua, deje 20 min en hielo y filtre. Una muestra tratada con ácido no va nunca a los residuos de la clarificación con hexacianoferrato.</translation>
+            <translation>Leche y productos lácteos, de 1 a 10 g: páselos a un matraz aforado de 100 mL con unos 60 mL de agua y añada, mezclando después de cada adición, 5 mL de disolución de hexacianoferrato(II) de potasio (3,6 g del trihidrato en 100 mL), 5 mL de disolución de sulfato de zinc (7,2 g del heptahidrato en 100 mL) y 10 mL de hidróxido de sodio 0,1 mol/L; enrase, agite y filtre. Carne, 5 g: homogeneice en frío con 20 mL de ácido perclórico 1 mol/L, centrifugue, lleve a pH 10 con hidróxido de potasio, enrase a 100 mL con agua, deje 20 min en hielo y filtre. Una muestra tratada con ácido no va nunca a los residuos de la clarificación con hexacianoferrato.</translation>
         </message>
         <message>
             <source>D-malic acid (template)</source>
@@ -4244,11 +4244,11 @@
         </message>
         <message>
             <source>French order of 7 October 1987 (ECOC8700071A), annex X, D-sorbitol: volumes of the three solutions, water, sample and sorbitol dehydrogenase, 492 nm, 10 mm, 19.9 L/(mmol cm), molar mass 182.17 g/mol, about 3 g of sample in 100 mL, readings at 2 min and 2 min later, then 45 min in the dark and 15 min more. From memory: what the three solutions hold. Our own: one reading A1 (the second of the first two), one reading A2 (the larger of the last two). The signal window is the stated optimum of 20 to 350 mg/100 g with 3 g in 100 mL, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation>Orden francesa del 7 de octubre de 1987 (ECOC8700071A), anexo X, D-sorbitol: volúmenes de las tres disoluciones, agua, muestra y sorbitol deshidrogenasa, 492 nm, 10 mm, 19,9 L/(mmol cm), masa molar 182,17 g/mol, unos 3 g de muestra en 100 mL, lecturas a los 2 min y 2 min después, luego 45 min en la oscuridad y 15 min más. De memoria: lo que contienen las tres disoluciones. Decisión propia: una lectura A1 (la segunda de las dos primeras), una lectura A2 (la mayor de las dos últimas). El intervalo de medida es el óptimo indicado de 20 a 350 mg/100 g con 3 g en 100 mL, según cálculo propio. Práctica habitual, sin fuente: los límites de las esperas en torno a los tiempos indicados, los límites de aceptación, la pérdida del patrón, el número habitual de tubos, el intervalo típico, interferencias, preparación de la muestra y precauciones cuando no indican ninguna fuente.</translation>
+            <translation>Orden francesa del 7 de octubre de 1987 (ECOC8700071A), anexo X, D-sorbitol: volúmenes de las tres disoluciones, agua, muestra y sorbitol deshidrogenasa, 492 nm, 10 mm, 19,9 L/(mmol cm), masa molar 182,17 g/mol, unos 3 g de muestra en 100 mL, lecturas a los 2 min y 2 min después, luego 45 min en la oscuridad y 15 min más. De memoria: lo que contienen las tres disoluciones. Decisión propia: una lectura A1 (la segunda de las dos primeras), una lectura A2 (la mayor de las dos últimas). El intervalo de medida es el óptimo indicado de 20 a 350 mg/100 g con 3 g en 100 mL, según cálculo propio. Práctica habitual, sin fuente: los límites de las esperas en torno a los tiempos indicados, los límites de aceptación, la pérdida del patrón, el número habitual de tubos, el intervalo típico, interferencias, preparación de la muestra y precauciones cuando no indican ninguna fuente.</translation>
         </message>
         <message>
             <source>Sorbitol dehydrogenase turns D-sorbitol and NAD into fructose and NADH; diaphorase passes the hydrogen on to the tetrazolium salt INT, one formazan for each D-sorbitol. The absorbance at 492 nm rises. Xylitol is measured as well.</source>
-            <translation>La sorbitol deshidrogenasa transforma el D-sorbitol y el NAD en fructosa y NADH; la diaforasa cede el hidrógeno a la sal de tetrazolio INT, un formazán por cada D-sorbitol. La absorbancia a 492 nm sube. El xilitol también se mide.</translation>
+            <translation>La sorbitol deshidrogenasa transforma el D-sorbitol y el NAD en fructosa y NADH; la diaforasa cede el hidrógeno a la sal de tetrazolio INT, un formazán por cada D-sorbitol. La absorbancia a 492 nm sube. El xilitol también se mide.</translation>
         </message>
         <message>
             <source>First solution (buffer)</source>
@@ -4288,7 +4288,7 @@
         </message>
         <message>
             <source>Dilute with water until the pipetted solution holds 0.006 to 0.105 g/L.</source>
-            <translation>Diluya con agua hasta que la disolución pipeteada contenga de 0,006 a 0,105 g/L.</translation>
+            <translation>Diluya con agua hasta que la disolución pipeteada contenga de 0,006 a 0,105 g/L.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, then filter and dilute.</source>
@@ -4296,11 +4296,11 @@
         </message>
         <message>
             <source>Weigh about 3 g to 0.01 g, extract with 60 mL of water at 60 °C for 1 h, cool, make up to 100 mL, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation>Pese unos 3 g con una precisión de 0,01 g, extraiga con 60 mL de agua a 60 °C durante 1 h, enfríe, enrase a 100 mL, deje 20 min en hielo y filtre en frío: la grasa queda retenida.</translation>
+            <translation>Pese unos 3 g con una precisión de 0,01 g, extraiga con 60 mL de agua a 60 °C durante 1 h, enfríe, enrase a 100 mL, deje 20 min en hielo y filtre en frío: la grasa queda retenida.</translation>
         </message>
         <message>
             <source>Weigh about 3 g to 0.01 g, leave with 60 mL of water for 1 h, make up to 100 mL, filter (same order). Enter mass and extract volume with the sample.</source>
-            <translation>Pese unos 3 g con una precisión de 0,01 g, deje 1 h con 60 mL de agua, enrase a 100 mL y filtre (misma orden). Introduzca la masa y el volumen de extracto con la muestra.</translation>
+            <translation>Pese unos 3 g con una precisión de 0,01 g, deje 1 h con 60 mL de agua, enrase a 100 mL y filtre (misma orden). Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
         <message>
             <source>Ethanol (template)</source>
@@ -4360,15 +4360,15 @@
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract closed with 60 mL of water at 40 °C for 20 min, cool closed, make up, stand in ice for 20 min and filter cold through a covered funnel.</source>
-            <translation>Pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga tapado con 60 mL de agua a 40 °C durante 20 min, enfríe tapado, enrase, deje 20 min en hielo y filtre en frío por un embudo tapado.</translation>
+            <translation>Pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga tapado con 60 mL de agua a 40 °C durante 20 min, enfríe tapado, enrase, deje 20 min en hielo y filtre en frío por un embudo tapado.</translation>
         </message>
         <message>
             <source>Take 1 to 10 g, keep closed: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter through a covered funnel.</source>
-            <translation>Tome de 1 a 10 g, siempre tapado: páselos a un matraz aforado de 100 mL con unos 60 mL de agua y añada, mezclando después de cada adición, 5 mL de disolución de hexacianoferrato(II) de potasio (3,6 g del trihidrato en 100 mL), 5 mL de disolución de sulfato de zinc (7,2 g del heptahidrato en 100 mL) y 10 mL de hidróxido de sodio 0,1 mol/L; enrase, agite y filtre por un embudo tapado.</translation>
+            <translation>Tome de 1 a 10 g, siempre tapado: páselos a un matraz aforado de 100 mL con unos 60 mL de agua y añada, mezclando después de cada adición, 5 mL de disolución de hexacianoferrato(II) de potasio (3,6 g del trihidrato en 100 mL), 5 mL de disolución de sulfato de zinc (7,2 g del heptahidrato en 100 mL) y 10 mL de hidróxido de sodio 0,1 mol/L; enrase, agite y filtre por un embudo tapado.</translation>
         </message>
         <message>
             <source>Mince cold and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract closed with 60 mL of water at 40 °C for 20 min, cool closed, make up and filter through a covered funnel. Enter mass and extract volume with the sample.</source>
-            <translation>Triture en frío y mezcle, pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga tapado con 60 mL de agua a 40 °C durante 20 min, enfríe tapado, enrase y filtre por un embudo tapado. Introduzca la masa y el volumen de extracto con la muestra.</translation>
+            <translation>Triture en frío y mezcle, pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga tapado con 60 mL de agua a 40 °C durante 20 min, enfríe tapado, enrase y filtre por un embudo tapado. Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
         <message>
             <source>Free sulphite (template)</source>
@@ -4416,7 +4416,7 @@
         </message>
         <message>
             <source>Ascorbic acid above about 0.1 g/L slows the reaction and uses NADH: treat the sample with ascorbate oxidase first.</source>
-            <translation>El ácido ascórbico por encima de unos 0,1 g/L frena la reacción y consume NADH: trate antes la muestra con ascorbato oxidasa.</translation>
+            <translation>El ácido ascórbico por encima de unos 0,1 g/L frena la reacción y consume NADH: trate antes la muestra con ascorbato oxidasa.</translation>
         </message>
         <message>
             <source>Pipette from a full, closed vessel, without shaking air in. Work cold and at once: what is free changes with temperature, dilution and air.</source>
@@ -4440,7 +4440,7 @@
         </message>
         <message>
             <source>Commission Regulation (EC) No 900/2008, Annex I, sections 5.1 and 5.2: volumes of buffer, NADP, ATP, test solution, water and enzymes, the first reading after about 3 min, the second after about 15 min, readings every 5 min until the rise is steady and the extrapolation to the addition where the reaction has not ended, masses and flasks by starch content. Molar mass and absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. From memory: the wavelength of 340 nm and the path length of 10 mm in this text, what the solutions hold. Our own: four readings for the extrapolation. Common practice, no source: the waiting limits around the stated times, the signal window, the absorbance limit, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range (of the digest as made up), interferences and cautions where they name no source.</source>
-            <translation>Reglamento (CE) n.º 900/2008 de la Comisión, anexo I, apartados 5.1 y 5.2: volúmenes de tampón, NADP, ATP, disolución de ensayo, agua y enzimas, la primera lectura a los 3 min aproximadamente, la segunda a los 15 min aproximadamente, lecturas cada 5 min hasta que el aumento sea constante y la extrapolación a la adición cuando la reacción no ha terminado, masas y matraces según el contenido de almidón. Masa molar y absortividades: norma rusa para sacarosa y glucosa en alimentos, documento 1200111376, apartado 9. De memoria: la longitud de onda de 340 nm y el camino óptico de 10 mm en este texto, lo que contienen las disoluciones. Decisión propia: cuatro lecturas para la extrapolación. Práctica habitual, sin fuente: los límites de las esperas en torno a los tiempos indicados, el intervalo de medida, la absorbancia máxima, los límites de aceptación, la pérdida del patrón, el número habitual de tubos, el intervalo típico (del digerido ya enrasado), interferencias y precauciones cuando no indican ninguna fuente.</translation>
+            <translation>Reglamento (CE) n.º 900/2008 de la Comisión, anexo I, apartados 5.1 y 5.2: volúmenes de tampón, NADP, ATP, disolución de ensayo, agua y enzimas, la primera lectura a los 3 min aproximadamente, la segunda a los 15 min aproximadamente, lecturas cada 5 min hasta que el aumento sea constante y la extrapolación a la adición cuando la reacción no ha terminado, masas y matraces según el contenido de almidón. Masa molar y absortividades: norma rusa para sacarosa y glucosa en alimentos, documento 1200111376, apartado 9. De memoria: la longitud de onda de 340 nm y el camino óptico de 10 mm en este texto, lo que contienen las disoluciones. Decisión propia: cuatro lecturas para la extrapolación. Práctica habitual, sin fuente: los límites de las esperas en torno a los tiempos indicados, el intervalo de medida, la absorbancia máxima, los límites de aceptación, la pérdida del patrón, el número habitual de tubos, el intervalo típico (del digerido ya enrasado), interferencias y precauciones cuando no indican ninguna fuente.</translation>
         </message>
         <message>
             <source>Amyloglucosidase has turned starch and its breakdown products into D-glucose. Hexokinase phosphorylates it with ATP, and glucose-6-phosphate dehydrogenase forms one NADPH for each D-glucose; both go to their end. The absorbance rises.</source>
@@ -4472,7 +4472,7 @@
         </message>
         <message>
             <source>Free D-glucose, and that of sucrose where the digestion splits it, counts too; the conversion to starch takes it off (Regulation (EEC) No 4154/87).</source>
-            <translation>La D-glucosa libre, y la de la sacarosa cuando la digestión la hidroliza, también cuenta; la conversión a almidón la descuenta (Reglamento (CEE) n.º 4154/87).</translation>
+            <translation>La D-glucosa libre, y la de la sacarosa cuando la digestión la hidroliza, también cuenta; la conversión a almidón la descuenta (Reglamento (CEE) n.º 4154/87).</translation>
         </message>
         <message>
             <source>Amyloglucosidase holds some D-glucose of its own: digest a blank with every series.</source>
@@ -4480,7 +4480,7 @@
         </message>
         <message>
             <source>By the starch, or its breakdown products, expected: above 70 % weigh 0.35 to 0.4 g, 20 to 70 % at most 0.5 g, 5 to 20 % at most 1 g, below 5 % at most 2 g; make up to 500, 500, 250 and 200 mL (same Regulation). Digest as the Regulation says. Enter mass and flask volume with the sample.</source>
-            <translation>Según el almidón, o sus productos de degradación, que se espera: por encima del 70 % pese de 0,35 a 0,4 g, del 20 al 70 % como máximo 0,5 g, del 5 al 20 % como máximo 1 g, por debajo del 5 % como máximo 2 g; enrase a 500, 500, 250 y 200 mL (mismo Reglamento). Digiera como dice el Reglamento. Introduzca la masa y el volumen del matraz con la muestra.</translation>
+            <translation>Según el almidón, o sus productos de degradación, que se espera: por encima del 70 % pese de 0,35 a 0,4 g, del 20 al 70 % como máximo 0,5 g, del 5 al 20 % como máximo 1 g, por debajo del 5 % como máximo 2 g; enrase a 500, 500, 250 y 200 mL (mismo Reglamento). Digiera como dice el Reglamento. Introduzca la masa y el volumen del matraz con la muestra.</translation>
         </message>
         <message>
             <source>D-glucose and D-fructose (template)</source>
@@ -4488,7 +4488,7 @@
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes and stoichiometry: MEBAK B-590.18.112, glucose, fructose and sucrose. Molar masses: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
-            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Enzimas y estequiometría: MEBAK B-590.18.112, glucosa, fructosa y sacarosa. Masas molares: norma rusa para sacarosa y glucosa en alimentos, documento 1200111376, apartado 9. Absortividades: norma rusa para sacarosa y glucosa en alimentos, documento 1200111376, apartado 9; otras listas dan 3500 a 365 nm para el NADPH (de memoria).</translation>
+            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Enzimas y estequiometría: MEBAK B-590.18.112, glucosa, fructosa y sacarosa. Masas molares: norma rusa para sacarosa y glucosa en alimentos, documento 1200111376, apartado 9. Absortividades: norma rusa para sacarosa y glucosa en alimentos, documento 1200111376, apartado 9; otras listas dan 3500 a 365 nm para el NADPH (de memoria).</translation>
         </message>
         <message>
             <source>Hexokinase phosphorylates both sugars; glucose-6-phosphate dehydrogenase forms one NADPH for each D-glucose (A1 to A2). Phosphoglucose isomerase then turns fructose-6-phosphate over, and one NADPH is formed for each D-fructose (A2 to A3).</source>
@@ -4528,11 +4528,11 @@
         </message>
         <message>
             <source>Yeast and its enzymes go on working in an unfiltered sample: filter at once, or heat to 80 °C for 10 min, loosely stoppered.</source>
-            <translation>La levadura y sus enzimas siguen actuando en una muestra sin filtrar: filtre enseguida, o caliente a 80 °C durante 10 min con el tapón flojo.</translation>
+            <translation>La levadura y sus enzimas siguen actuando en una muestra sin filtrar: filtre enseguida, o caliente a 80 °C durante 10 min con el tapón flojo.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water and filter. Dried fruit and honey: dilute the extract 10 to 50 times. Enter mass and extract volume with the sample.</source>
-            <translation>Triture y mezcle, pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min, enfríe, enrase con agua y filtre. Frutas desecadas y miel: diluya el extracto de 10 a 50 veces. Introduzca la masa y el volumen de extracto con la muestra.</translation>
+            <translation>Triture y mezcle, pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min, enfríe, enrase con agua y filtre. Frutas desecadas y miel: diluya el extracto de 10 a 50 veces. Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
         <message>
             <source>Glycerol (template)</source>
@@ -4584,7 +4584,7 @@
         </message>
         <message>
             <source>Take 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Or precipitate with perchloric acid, 1 mol/L, centrifuge and bring to pH 8 with potassium hydroxide; never both in one flask.</source>
-            <translation>Tome de 1 a 10 g: páselos a un matraz aforado de 100 mL con unos 60 mL de agua y añada, mezclando después de cada adición, 5 mL de disolución de hexacianoferrato(II) de potasio (3,6 g del trihidrato en 100 mL), 5 mL de disolución de sulfato de zinc (7,2 g del heptahidrato en 100 mL) y 10 mL de hidróxido de sodio 0,1 mol/L; enrase, agite y filtre. O precipite con ácido perclórico 1 mol/L, centrifugue y lleve a pH 8 con hidróxido de potasio; nunca ambas cosas en un mismo matraz.</translation>
+            <translation>Tome de 1 a 10 g: páselos a un matraz aforado de 100 mL con unos 60 mL de agua y añada, mezclando después de cada adición, 5 mL de disolución de hexacianoferrato(II) de potasio (3,6 g del trihidrato en 100 mL), 5 mL de disolución de sulfato de zinc (7,2 g del heptahidrato en 100 mL) y 10 mL de hidróxido de sodio 0,1 mol/L; enrase, agite y filtre. O precipite con ácido perclórico 1 mol/L, centrifugue y lleve a pH 8 con hidróxido de potasio; nunca ambas cosas en un mismo matraz.</translation>
         </message>
         <message>
             <source>L-ascorbic acid at 265 nm (template)</source>
@@ -4592,7 +4592,7 @@
         </message>
         <message>
             <source>L-ascorbate itself absorbs at 265 nm, dehydroascorbate does not. Ascorbate oxidase takes all of it to dehydroascorbate with the oxygen dissolved in the tube; the reaction goes to its end by itself. The absorbance falls by one L-ascorbate for each L-ascorbic acid. Needs quartz cuvettes or plastic ones for the ultraviolet.</source>
-            <translation>El propio L-ascorbato absorbe a 265 nm; el deshidroascorbato no. La ascorbato oxidasa lo convierte todo en deshidroascorbato con el oxígeno disuelto en el tubo; la reacción llega por sí sola a su final. La absorbancia baja en un L-ascorbato por cada ácido L-ascórbico. Necesita cubetas de cuarzo o de plástico para el ultravioleta.</translation>
+            <translation>El propio L-ascorbato absorbe a 265 nm; el deshidroascorbato no. La ascorbato oxidasa lo convierte todo en deshidroascorbato con el oxígeno disuelto en el tubo; la reacción llega por sí sola a su final. La absorbancia baja en un L-ascorbato por cada ácido L-ascórbico. Necesita cubetas de cuarzo o de plástico para el ultravioleta.</translation>
         </message>
         <message>
             <source>Buffer pH 6 with EDTA</source>
@@ -4620,11 +4620,11 @@
         </message>
         <message>
             <source>Polyphenols, proteins and preservatives absorb at 265 nm: dilute until A1 stays below 2.</source>
-            <translation>Los polifenoles, las proteínas y los conservantes absorben a 265 nm: diluya hasta que A1 quede por debajo de 2.</translation>
+            <translation>Los polifenoles, las proteínas y los conservantes absorben a 265 nm: diluya hasta que A1 quede por debajo de 2.</translation>
         </message>
         <message>
             <source>The enzyme absorbs at 265 nm itself: every series needs blanks.</source>
-            <translation>La propia enzima absorbe a 265 nm: cada serie necesita blancos.</translation>
+            <translation>La propia enzima absorbe a 265 nm: cada serie necesita blancos.</translation>
         </message>
         <message>
             <source>Dehydroascorbic acid does not count unless it was reduced before.</source>
@@ -4632,31 +4632,31 @@
         </message>
         <message>
             <source>L-ascorbic acid oxidises in minutes in a dilute neutral solution: dilute with metaphosphoric acid, 15 g/L, keep dark and cold, and pipette within the hour.</source>
-            <translation>El ácido L-ascórbico se oxida en minutos en una disolución neutra diluida: diluya con ácido metafosfórico, 15 g/L, mantenga en frío y en la oscuridad y pipetee antes de una hora.</translation>
+            <translation>El ácido L-ascórbico se oxida en minutos en una disolución neutra diluida: diluya con ácido metafosfórico, 15 g/L, mantenga en frío y en la oscuridad y pipetee antes de una hora.</translation>
         </message>
         <message>
             <source>Dilute with metaphosphoric acid, 15 g/L, as far as the range allows; give the sample a blank of its own. PVPP takes some of the ascorbic acid away: check with a spiked sample.</source>
-            <translation>Diluya con ácido metafosfórico, 15 g/L, cuanto permita el intervalo; lea un blanco de muestra propio. La PVPP retiene algo de ácido ascórbico: compruébelo con una muestra fortificada.</translation>
+            <translation>Diluya con ácido metafosfórico, 15 g/L, cuanto permita el intervalo; lea un blanco de muestra propio. La PVPP retiene algo de ácido ascórbico: compruébelo con una muestra fortificada.</translation>
         </message>
         <message>
             <source>Dilute with metaphosphoric acid, 15 g/L, then centrifuge or filter at once.</source>
-            <translation>Diluya con ácido metafosfórico, 15 g/L, y centrifugue o filtre enseguida.</translation>
+            <translation>Diluya con ácido metafosfórico, 15 g/L, y centrifugue o filtre enseguida.</translation>
         </message>
         <message>
             <source>Stir in the cold under cover until no more gas comes, then dilute with metaphosphoric acid, 15 g/L.</source>
-            <translation>Remueva tapado y en frío hasta que no se desprenda más gas y diluya con ácido metafosfórico, 15 g/L.</translation>
+            <translation>Remueva tapado y en frío hasta que no se desprenda más gas y diluya con ácido metafosfórico, 15 g/L.</translation>
         </message>
         <message>
             <source>Homogenise 5 g in the cold with metaphosphoric acid, 15 g/L, make up to 100 mL, stand in ice for 20 min and filter cold. Don't extract hot.</source>
-            <translation>Homogeneice 5 g en frío con ácido metafosfórico, 15 g/L, enrase a 100 mL, deje 20 min en hielo y filtre en frío. No extraiga en caliente.</translation>
+            <translation>Homogeneice 5 g en frío con ácido metafosfórico, 15 g/L, enrase a 100 mL, deje 20 min en hielo y filtre en frío. No extraiga en caliente.</translation>
         </message>
         <message>
             <source>Homogenise 5 g in the cold with metaphosphoric acid, 50 g/L, which precipitates protein too, make up to 100 mL, filter and dilute.</source>
-            <translation>Homogeneice 5 g en frío con ácido metafosfórico, 50 g/L, que también precipita la proteína, enrase a 100 mL, filtre y diluya.</translation>
+            <translation>Homogeneice 5 g en frío con ácido metafosfórico, 50 g/L, que también precipita la proteína, enrase a 100 mL, filtre y diluya.</translation>
         </message>
         <message>
             <source>Mince frozen, homogenise 5 g in the cold with metaphosphoric acid, 15 g/L, make up to 100 mL and filter at once; don't extract hot. Enter mass and extract volume with the sample.</source>
-            <translation>Triture la muestra congelada, homogeneice 5 g en frío con ácido metafosfórico, 15 g/L, enrase a 100 mL y filtre enseguida; no extraiga en caliente. Introduzca la masa y el volumen de extracto con la muestra.</translation>
+            <translation>Triture la muestra congelada, homogeneice 5 g en frío con ácido metafosfórico, 15 g/L, enrase a 100 mL y filtre enseguida; no extraiga en caliente. Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
         <message>
             <source>L-glutamic acid at 492 nm (template)</source>
@@ -4668,7 +4668,7 @@
         </message>
         <message>
             <source>Glutamate dehydrogenase turns L-glutamate and NAD into 2-oxoglutarate, ammonium and NADH. That equilibrium lies on the side of glutamate; diaphorase pulls it over by passing the hydrogen on to the tetrazolium salt INT, one formazan for each L-glutamate. The absorbance at 492 nm rises.</source>
-            <translation>La glutamato deshidrogenasa transforma el L-glutamato y el NAD en 2-oxoglutarato, amonio y NADH. Ese equilibrio está del lado del glutamato; lo desplaza la diaforasa al ceder el hidrógeno a la sal de tetrazolio INT, un formazán por cada L-glutamato. La absorbancia a 492 nm sube.</translation>
+            <translation>La glutamato deshidrogenasa transforma el L-glutamato y el NAD en 2-oxoglutarato, amonio y NADH. Ese equilibrio está del lado del glutamato; lo desplaza la diaforasa al ceder el hidrógeno a la sal de tetrazolio INT, un formazán por cada L-glutamato. La absorbancia a 492 nm sube.</translation>
         </message>
         <message>
             <source>Buffer pH 8.6 with detergent</source>
@@ -4704,7 +4704,7 @@
         </message>
         <message>
             <source>Dilute as far as the range allows and give the sample a blank of its own. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) for a minute, then filter; no charcoal.</source>
-            <translation>Diluya cuanto permita el intervalo y lea un blanco de muestra propio. Muy coloreada: agite 10 mL con 0,2 g de polivinilpolipirrolidona (PVPP) durante un minuto y filtre; sin carbón.</translation>
+            <translation>Diluya cuanto permita el intervalo y lea un blanco de muestra propio. Muy coloreada: agite 10 mL con 0,2 g de polivinilpolipirrolidona (PVPP) durante un minuto y filtre; sin carbón.</translation>
         </message>
         <message>
             <source>L-lactic acid (template)</source>
@@ -4776,7 +4776,7 @@
         </message>
         <message>
             <source>OIV-MA-AS313-11 (R2009), L-malic acid, enzymatic method, sections 3.3 to 5 (French text): volumes of buffer, NAD, water, GOT and sample, the first reading after about 3 min, and the range of 30 to 350 mg/L in the pipetted solution, below it up to 1 mL of sample. Molar mass: OIV resolution OENO 30/2004. From memory: the 0.01 mL of L-malate dehydrogenase, the second reading after 5 to 10 min, the difference A2 - A1 less that of the blank, the identity of the absorptivities (6180, 6300 and 3400 L/(mol cm), as in the Russian standard for citric acid in juices, document 1200102279, section 8). The signal window is that range in absorbance at 340 nm, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the absorbance limit, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation>OIV-MA-AS313-11 (R2009), ácido L-málico, método enzimático, apartados 3.3 a 5 (texto francés): volúmenes de tampón, NAD, agua, GOT y muestra, la primera lectura a los 3 min aproximadamente y el intervalo de 30 a 350 mg/L en la disolución pipeteada (por debajo de él, hasta 1 mL de muestra). Masa molar: resolución OENO 30/2004 de la OIV. De memoria: los 0,01 mL de L-malato deshidrogenasa, la segunda lectura después de 5 a 10 min, la diferencia A2 - A1 menos la del blanco, la identidad de las absortividades (6180, 6300 y 3400 L/(mol cm), como en la norma rusa para ácido cítrico en zumos, documento 1200102279, apartado 8). El intervalo de medida es ese intervalo en absorbancia a 340 nm, según cálculo propio. Práctica habitual, sin fuente: los límites de las esperas en torno a los tiempos indicados, la absorbancia máxima, los límites de aceptación, la pérdida del patrón, el número habitual de tubos, el intervalo típico, interferencias, preparación de la muestra y precauciones cuando no indican ninguna fuente.</translation>
+            <translation>OIV-MA-AS313-11 (R2009), ácido L-málico, método enzimático, apartados 3.3 a 5 (texto francés): volúmenes de tampón, NAD, agua, GOT y muestra, la primera lectura a los 3 min aproximadamente y el intervalo de 30 a 350 mg/L en la disolución pipeteada (por debajo de él, hasta 1 mL de muestra). Masa molar: resolución OENO 30/2004 de la OIV. De memoria: los 0,01 mL de L-malato deshidrogenasa, la segunda lectura después de 5 a 10 min, la diferencia A2 − A1 menos la del blanco, la identidad de las absortividades (6180, 6300 y 3400 L/(mol cm), como en la norma rusa para ácido cítrico en zumos, documento 1200102279, apartado 8). El intervalo de medida es ese intervalo en absorbancia a 340 nm, según cálculo propio. Práctica habitual, sin fuente: los límites de las esperas en torno a los tiempos indicados, la absorbancia máxima, los límites de aceptación, la pérdida del patrón, el número habitual de tubos, el intervalo típico, interferencias, preparación de la muestra y precauciones cuando no indican ninguna fuente.</translation>
         </message>
         <message>
             <source>L-malate dehydrogenase turns L-malate and NAD into oxaloacetate and NADH. That equilibrium lies on the side of malate; the transaminase GOT pulls it over by taking the oxaloacetate away with L-glutamate. One NADH for each L-malate; the absorbance rises.</source>
@@ -4840,11 +4840,11 @@
         </message>
         <message>
             <source>Cream, cheese, chocolate: weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, clarify as a protein-rich sample, make up, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation>Nata, queso, chocolate: pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min, enfríe, clarifique como una muestra rica en proteína, enrase, deje 20 min en hielo y filtre en frío: la grasa queda retenida.</translation>
+            <translation>Nata, queso, chocolate: pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min, enfríe, clarifique como una muestra rica en proteína, enrase, deje 20 min en hielo y filtre en frío: la grasa queda retenida.</translation>
         </message>
         <message>
             <source>Milk and milk products, 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Dilute the filtrate into the range.</source>
-            <translation>Leche y productos lácteos, de 1 a 10 g: páselos a un matraz aforado de 100 mL con unos 60 mL de agua y añada, mezclando después de cada adición, 5 mL de disolución de hexacianoferrato(II) de potasio (3,6 g del trihidrato en 100 mL), 5 mL de disolución de sulfato de zinc (7,2 g del heptahidrato en 100 mL) y 10 mL de hidróxido de sodio 0,1 mol/L; enrase, agite y filtre. Diluya el filtrado hasta el intervalo.</translation>
+            <translation>Leche y productos lácteos, de 1 a 10 g: páselos a un matraz aforado de 100 mL con unos 60 mL de agua y añada, mezclando después de cada adición, 5 mL de disolución de hexacianoferrato(II) de potasio (3,6 g del trihidrato en 100 mL), 5 mL de disolución de sulfato de zinc (7,2 g del heptahidrato en 100 mL) y 10 mL de hidróxido de sodio 0,1 mol/L; enrase, agite y filtre. Diluya el filtrado hasta el intervalo.</translation>
         </message>
         <message>
             <source>Nitrate (template)</source>
@@ -4892,7 +4892,7 @@
         </message>
         <message>
             <source>Vegetables, meat: mince, weigh 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 80 °C for 15 min, which also stops the sample's own enzymes, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation>Hortalizas, carne: triture, pese 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 80 °C durante 15 min, lo que detiene además las enzimas propias de la muestra, enfríe, enrase con agua y filtre. Introduzca la masa y el volumen de extracto con la muestra.</translation>
+            <translation>Hortalizas, carne: triture, pese 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 80 °C durante 15 min, lo que detiene además las enzimas propias de la muestra, enfríe, enrase con agua y filtre. Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
         <message>
             <source>Sucrose by difference after inversion (template)</source>
@@ -4900,7 +4900,7 @@
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes and stoichiometry: TCVN 10697:2015 (EN 12146:1996), sucrose in juices. Molar masses: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
-            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Enzimas y estequiometría: TCVN 10697:2015 (EN 12146:1996), sacarosa en zumos. Masas molares: norma rusa para sacarosa y glucosa en alimentos, documento 1200111376, apartado 9. Absortividades: norma rusa para sacarosa y glucosa en alimentos, documento 1200111376, apartado 9; otras listas dan 3500 a 365 nm para el NADPH (de memoria).</translation>
+            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Enzimas y estequiometría: TCVN 10697:2015 (EN 12146:1996), sacarosa en zumos. Masas molares: norma rusa para sacarosa y glucosa en alimentos, documento 1200111376, apartado 9. Absortividades: norma rusa para sacarosa y glucosa en alimentos, documento 1200111376, apartado 9; otras listas dan 3500 a 365 nm para el NADPH (de memoria).</translation>
         </message>
         <message>
             <source>Beta-fructosidase splits sucrose into D-glucose and D-fructose at pH 4.6. The buffer of pH 7.6 then ends the inversion, and hexokinase and glucose-6-phosphate dehydrogenase form one NADPH for each D-glucose, that of the sucrose and that which was free. Sucrose is the difference from the free D-glucose, which the method D-glucose and D-fructose measures in the same sample, times 342.3 / 180.16. The absorbance rises.</source>
@@ -4932,7 +4932,7 @@
         </message>
         <message>
             <source>Much free D-glucose makes the difference uncertain: sucrose below 5 g/L beside much glucose cannot be measured accurately (EN 12146:1996).</source>
-            <translation>Mucha D-glucosa libre hace incierta la diferencia: la sacarosa por debajo de 5 g/L junto a mucha glucosa no se puede medir con exactitud (EN 12146:1996).</translation>
+            <translation>Mucha D-glucosa libre hace incierta la diferencia: la sacarosa por debajo de 5 g/L junto a mucha glucosa no se puede medir con exactitud (EN 12146:1996).</translation>
         </message>
         <message>
             <source>A sample of its own acid or buffer holds the pH away from 4.6: dilute or neutralise.</source>
@@ -4948,7 +4948,7 @@
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min (acid fruit: neutralise first), cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation>Triture y mezcle, pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min (frutas ácidas: neutralice antes), enfríe, enrase con agua y filtre. Introduzca la masa y el volumen de extracto con la muestra.</translation>
+            <translation>Triture y mezcle, pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min (frutas ácidas: neutralice antes), enfríe, enrase con agua y filtre. Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
         <message>
             <source>Total sulphite (template)</source>
@@ -4988,15 +4988,15 @@
         </message>
         <message>
             <source>Shake 5 g with water at pH 8 in a closed 100 mL flask at 60 °C for 5 min, cool closed, make up, chill in ice and filter cold.</source>
-            <translation>Agite 5 g con agua a pH 8 en un matraz cerrado de 100 mL a 60 °C durante 5 min, enfríe cerrado, enrase, enfríe en hielo y filtre en frío.</translation>
+            <translation>Agite 5 g con agua a pH 8 en un matraz cerrado de 100 mL a 60 °C durante 5 min, enfríe cerrado, enrase, enfríe en hielo y filtre en frío.</translation>
         </message>
         <message>
             <source>Take 5 to 10 g: bring into a 100 mL volumetric flask with 60 mL of water, bring to pH 8, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, filter, use at once. Acid deproteinisation drives sulphur dioxide off.</source>
-            <translation>Tome de 5 a 10 g: páselos a un matraz aforado de 100 mL con 60 mL de agua, lleve a pH 8 y añada, mezclando después de cada adición, 5 mL de disolución de hexacianoferrato(II) de potasio (3,6 g del trihidrato en 100 mL), 5 mL de disolución de sulfato de zinc (7,2 g del heptahidrato en 100 mL) y 10 mL de hidróxido de sodio 0,1 mol/L; enrase, filtre y use el filtrado enseguida. La desproteinización con ácido expulsa el dióxido de azufre.</translation>
+            <translation>Tome de 5 a 10 g: páselos a un matraz aforado de 100 mL con 60 mL de agua, lleve a pH 8 y añada, mezclando después de cada adición, 5 mL de disolución de hexacianoferrato(II) de potasio (3,6 g del trihidrato en 100 mL), 5 mL de disolución de sulfato de zinc (7,2 g del heptahidrato en 100 mL) y 10 mL de hidróxido de sodio 0,1 mol/L; enrase, filtre y use el filtrado enseguida. La desproteinización con ácido expulsa el dióxido de azufre.</translation>
         </message>
         <message>
             <source>Dried fruit, potato products, 1 to 5 g: mince in the cold, shake with 60 mL of water of pH 8 in a closed 100 mL flask at 60 °C for 15 min, cool closed, make up with water and filter through a covered funnel; use at once. Enter mass and extract volume with the sample.</source>
-            <translation>Frutas desecadas, productos de patata, de 1 a 5 g: triture en frío, agite con 60 mL de agua de pH 8 en un matraz cerrado de 100 mL a 60 °C durante 15 min, enfríe cerrado, enrase con agua y filtre por un embudo tapado; use el filtrado enseguida. Introduzca la masa y el volumen de extracto con la muestra.</translation>
+            <translation>Frutas desecadas, productos de patata, de 1 a 5 g: triture en frío, agite con 60 mL de agua de pH 8 en un matraz cerrado de 100 mL a 60 °C durante 15 min, enfríe cerrado, enrase con agua y filtre por un embudo tapado; use el filtrado enseguida. Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
         <message>
             <source>Acetaldehyde + NAD⁺ + H2O → acetate + NADH + 2 H⁺ (aldehyde dehydrogenase)</source>
@@ -5084,7 +5084,7 @@
         </message>
         <message>
             <source>The absorptivity of L-ascorbate at 265 nm and pH 6 to 7 stands in lists from 14000 to 16500 L/(mol cm): calibrate against a standard of the day.</source>
-            <translation>La absortividad del L-ascorbato a 265 nm y pH 6 a 7 figura en las listas entre 14000 y 16500 L/(mol cm): calibre frente a un patrón del día.</translation>
+            <translation>La absortividad del L-ascorbato a 265 nm y pH 6 a 7 figura en las listas entre 14000 y 16500 L/(mol cm): calibre frente a un patrón del día.</translation>
         </message>
         <message>
             <source>L-glutamate + NAD⁺ + H2O → 2-oxoglutarate + NH4⁺ + NADH + H⁺ (glutamate dehydrogenase)</source>
@@ -5554,11 +5554,11 @@
         </message>
         <message>
             <source>Nothing was stored for the lot %1: a volume is more than 0 and at most %2 mL, not %3.</source>
-            <translation>No se ha guardado nada del lote %1: un volumen es mayor que 0 y como máximo %2 mL, no %3.</translation>
+            <translation>No se ha guardado nada del lote %1: un volumen es mayor que 0 y como máximo %2 mL, no %3.</translation>
         </message>
         <message>
             <source>Nothing was stored: the lot %1 has %2 mL left, less than the %3 mL taken; correct what is left first, if that is wrong.</source>
-            <translation>No se ha guardado nada: al lote %1 le quedan %2 mL, menos que los %3 mL tomados; corrija primero lo que queda, si eso está mal.</translation>
+            <translation>No se ha guardado nada: al lote %1 le quedan %2 mL, menos que los %3 mL tomados; corrija primero lo que queda, si eso está mal.</translation>
         </message>
         <message>
             <source>The lot keeps its label, since another needs a reason: say why.</source>
@@ -5590,11 +5590,11 @@
         </message>
         <message>
             <source>The lot %1 was not corrected: what is found in it must lie between 0 and %2 mL, not %3.</source>
-            <translation>El lote %1 no se ha corregido: lo que se halle en él debe estar entre 0 y %2 mL, no %3.</translation>
+            <translation>El lote %1 no se ha corregido: lo que se halle en él debe estar entre 0 y %2 mL, no %3.</translation>
         </message>
         <message>
             <source>The lot %1 has %2 mL left already; nothing was stored.</source>
-            <translation>Al lote %1 ya le quedan %2 mL; no se ha guardado nada.</translation>
+            <translation>Al lote %1 ya le quedan %2 mL; no se ha guardado nada.</translation>
         </message>
         <message>
             <source>The notebook holds no lot number %1; nothing was stored: choose one from its list of lots.</source>
@@ -5734,7 +5734,7 @@
         </message>
         <message>
             <source>Nothing was stored: a clock that was set by 0 s was not set.</source>
-            <translation>No se ha guardado nada: un reloj ajustado en 0 s no se ha ajustado.</translation>
+            <translation>No se ha guardado nada: un reloj ajustado en 0 s no se ha ajustado.</translation>
         </message>
         <message>
             <source>The limits were not stored: %1: %2.</source>
@@ -5882,7 +5882,7 @@
         </message>
         <message>
             <source>The passphrase was not tried, since the last %1 were wrong: wait %2 s, then type it again, or ask a head for another one.</source>
-            <translation>La frase de contraseña no se ha probado, porque las últimas %1 eran erróneas: espere %2 s y escríbala de nuevo, o pida otra a un jefe.</translation>
+            <translation>La frase de contraseña no se ha probado, porque las últimas %1 eran erróneas: espere %2 s y escríbala de nuevo, o pida otra a un jefe.</translation>
         </message>
         <message>
             <source>Nothing was stored: only a head keeps the list of people, and %1 is not one.</source>
@@ -5910,7 +5910,7 @@
         </message>
         <message>
             <source>Tube %1 was not ticked: the volume that went in must lie between 0 and %2 mL, not %3.</source>
-            <translation>El tubo %1 no se ha marcado: el volumen que entró debe estar entre 0 y %2 mL, no %3.</translation>
+            <translation>El tubo %1 no se ha marcado: el volumen que entró debe estar entre 0 y %2 mL, no %3.</translation>
         </message>
         <message>
             <source>Tube %1 was not ticked, since the pipette %2 cannot be used: %3.</source>
@@ -6234,7 +6234,7 @@
         </message>
         <message>
             <source>The notebook %1 was removed, moved or replaced while it was open; nothing of this step was stored: put the file back where it was, or close the program and open the notebook where it is now.</source>
-            <translation>El cuaderno %1 se quitó, se movió o se sustituyó mientras estaba abierto; de este paso no se ha guardado nada: devuelva el archivo a su lugar, o cierre el programa y abra el cuaderno donde está ahora.</translation>
+            <translation>El cuaderno %1 se quitó, se movió o se sustituyó mientras estaba abierto; no se ha guardado nada de este paso: devuelva el archivo a su lugar, o cierre el programa y abra el cuaderno donde está ahora.</translation>
         </message>
         <message>
             <source>%1; %2</source>
@@ -6326,15 +6326,15 @@
         </message>
         <message>
             <source>Nothing was stored for the lot %1: a place has %2 to %3 °C, not %4.</source>
-            <translation>No se ha guardado nada del lote %1: un lugar tiene de %2 a %3 °C, no %4.</translation>
+            <translation>No se ha guardado nada del lote %1: un lugar tiene de %2 a %3 °C, no %4.</translation>
         </message>
         <message>
             <source>Nothing was stored for the lot %1: the place cannot be at least %2 and at most %3 °C; give the lower one first.</source>
-            <translation>No se ha guardado nada del lote %1: el lugar no puede tener al menos %2 y como máximo %3 °C; indique primero la más baja.</translation>
+            <translation>No se ha guardado nada del lote %1: el lugar no puede tener al menos %2 y como máximo %3 °C; indique primero la más baja.</translation>
         </message>
         <message>
             <source>The lot %1 was not stored: its mass is more than 0 and at most %2 mg, not %3; leave it out where the label says none.</source>
-            <translation>El lote %1 no se ha guardado: su masa es mayor que 0 y como máximo %2 mg, no %3; omítala si la etiqueta no la dice.</translation>
+            <translation>El lote %1 no se ha guardado: su masa es mayor que 0 y como máximo %2 mg, no %3; omítala si la etiqueta no la dice.</translation>
         </message>
         <message>
             <source>The copy of the notebook %1 is damaged (%2: %3), so the notebook itself may be as well; the copy was taken away: have plateau verify list all that is wrong, and keep the backups there are.</source>
@@ -6690,7 +6690,7 @@
         </message>
         <message>
             <source>kind</source>
-            <translation>tipo</translation>
+            <translation>clase</translation>
         </message>
         <message>
             <source>lot</source>
@@ -6822,7 +6822,7 @@
         </message>
         <message>
             <source>The notebook %1 cannot be reached, since its folder may not be entered; see that you have the right to, or choose another notebook.</source>
-            <translation>No se puede llegar al cuaderno %1, porque no se puede entrar en su carpeta; compruebe que tiene permiso para ello o elija otro cuaderno.</translation>
+            <translation>No se puede acceder al cuaderno %1, porque el acceso a su carpeta está denegado; compruebe sus permisos o elija otro cuaderno.</translation>
         </message>
         <message>
             <source>is not as the records say, so that what waits to be repeated may not be shown</source>
@@ -6858,7 +6858,7 @@
         </message>
         <message>
             <source>What did not pass is decided sample by sample; everything else passed.</source>
-            <translation>Lo que no pasó se decide muestra a muestra; todo lo demás pasó.</translation>
+            <translation>Lo no superado se decide muestra a muestra; todo lo demás se ha superado.</translation>
         </message>
         <message>
             <source>highest (°C)</source>
@@ -6958,7 +6958,7 @@
         </message>
         <message>
             <source>one-sided 95 %</source>
-            <translation>unilateral 95 %</translation>
+            <translation>unilateral 95 %</translation>
         </message>
         <message>
             <source>pasted</source>
@@ -7834,11 +7834,11 @@
         </message>
         <message>
             <source>must be 0 for a fixed-volume pipette, not %1</source>
-            <translation>debe ser 0 para una pipeta de un solo volumen, no %1</translation>
+            <translation>debe ser 0 para una pipeta de volumen fijo, no %1</translation>
         </message>
         <message>
             <source>must be greater than 0 and at most %1 mL, the width of the pipette's range, not %2</source>
-            <translation>debe ser mayor que 0 y como máximo %1 mL, la anchura del intervalo de la pipeta, no %2</translation>
+            <translation>debe ser mayor que 0 y como máximo %1 mL, la anchura del intervalo de la pipeta, no %2</translation>
         </message>
         <message>
             <source>makes more than %1 settings; give a coarser step</source>
@@ -7846,7 +7846,7 @@
         </message>
         <message>
             <source>must go a whole number of times into the %1 mL between smallest_mL and largest_mL</source>
-            <translation>debe caber un número entero de veces en los %1 mL entre smallest_mL y largest_mL</translation>
+            <translation>debe caber un número entero de veces en los %1 mL entre smallest_mL y largest_mL</translation>
         </message>
         <message>
             <source>the name</source>
@@ -8068,11 +8068,11 @@
         </message>
         <message>
             <source>a rack has 1 to %1 positions, not %2 x %3</source>
-            <translation>una gradilla tiene de 1 a %1 posiciones, no %2 x %3</translation>
+            <translation>una gradilla tiene de 1 a %1 posiciones, no %2 × %3</translation>
         </message>
         <message>
             <source>a rack of %1 x %2 does not hold the run's %3 tubes</source>
-            <translation>una gradilla de %1 x %2 no da cabida a los %3 tubos de la tanda</translation>
+            <translation>una gradilla de %1 × %2 no da cabida a los %3 tubos de la tanda</translation>
         </message>
         <message>
             <source>nobody but the run answers for its replicates</source>
@@ -8194,7 +8194,7 @@
         </message>
         <message>
             <source>it has %1 kB; at most %2 kB are allowed</source>
-            <translation>tiene %1 kB; se admiten como máximo %2 kB</translation>
+            <translation>tiene %1 kB; se admiten como máximo %2 kB</translation>
         </message>
         <message>
             <source>is a unit of neither a product nor a measurand; name one of them</source>
@@ -8337,7 +8337,7 @@
         </message>
         <message>
             <source>must be 0 % or more and less than 100 %</source>
-            <translation>debe ser 0 % o más y menos de 100 %</translation>
+            <translation>debe ser 0 % o más y menos de 100 %</translation>
         </message>
     </context>
     <context>
@@ -8348,7 +8348,7 @@
         </message>
         <message>
             <source>the run came with this number</source>
-            <translation>la tanda llegó con este número</translation>
+            <translation>este número llegó con la tanda</translation>
         </message>
         <message>
             <source>dilution step %1 to %2</source>
@@ -8402,7 +8402,7 @@
         </message>
         <message>
             <source>the method has no absorptivity for %1 nm; it has one for %2 nm</source>
-            <translation>el método no tiene absortividad para %1 nm; tiene una para %2 nm</translation>
+            <translation>el método no tiene absortividad para %1 nm; tiene una para %2 nm</translation>
         </message>
         <message>
             <source>the method takes no reading %1; it takes %2</source>
@@ -8414,7 +8414,7 @@
         </message>
         <message>
             <source>the tube holds %1 mL in the end; at most %2 mL are allowed</source>
-            <translation>el tubo contiene al final %1 mL; se admiten como máximo %2 mL</translation>
+            <translation>el tubo contiene al final %1 mL; se admiten como máximo %2 mL</translation>
         </message>
         <message>
             <source>the method has no measurand %1; leave it out or correct it</source>
@@ -8441,7 +8441,7 @@
         </message>
         <message>
             <source>must not be larger than makeUpTo_mL: %1 mL cannot be made up to %2 mL</source>
-            <translation>no debe ser mayor que makeUpTo_mL: %1 mL no se pueden enrasar a %2 mL</translation>
+            <translation>no debe ser mayor que makeUpTo_mL: %1 mL no se pueden enrasar a %2 mL</translation>
         </message>
         <message>
             <source>dilutes more than %1 times; check the volumes</source>
@@ -8505,7 +8505,7 @@
         </message>
         <message>
             <source>must be a fraction from 0 to below 1 (0.02 for 2 % an hour), not %1</source>
-            <translation>debe ser una fracción desde 0 hasta menos de 1 (0.02 para 2 % por hora), no %1</translation>
+            <translation>debe ser una fracción desde 0 hasta menos de 1 (0.02 para 2 % por hora), no %1</translation>
         </message>
         <message>
             <source>the component's id</source>
@@ -8532,7 +8532,7 @@
         </message>
         <message>
             <source>%1 min lies before %2 (%3 min), which comes first in the method; one of the two was marked at the wrong time</source>
-            <translation>%1 min es anterior a %2 (%3 min), que en el método va antes; una de las dos se marcó a una hora equivocada</translation>
+            <translation>%1 min es anterior a %2 (%3 min), que en el método va antes; una de las dos se marcó a una hora equivocada</translation>
         </message>
     </context>
     <context>
@@ -8579,7 +8579,7 @@
         </message>
         <message>
             <source>must be later than the reading before: %1 min is not later than %2 min</source>
-            <translation>debe ser posterior a la lectura anterior: %1 min no es posterior a %2 min</translation>
+            <translation>debe ser posterior a la lectura anterior: %1 min no es posterior a %2 min</translation>
         </message>
         <message>
             <source>no tube holds the sample %1</source>
@@ -8644,7 +8644,7 @@ Funciona con:
 %2
 Colores de estado: Okabe e Ito, Color Universal Design, 2008.
 
-Las instrucciones del proveedor, sus normas locales de seguridad y la práctica autorizada van primero. El nombre de la persona en un registro es lo que se escribió, no una prueba de identidad.</translation>
+Las instrucciones del proveedor, sus normas locales de seguridad y las normas de la profesión van primero. El nombre de la persona en un registro es lo que se escribió, no una prueba de identidad.</translation>
         </message>
     </context>
     <context>
@@ -8687,7 +8687,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>%1 at 0 min by the line through the last %2 points, %3.</source>
-            <translation>%1 a los 0 min por la recta por los últimos %2 puntos, %3.</translation>
+            <translation>%1 a los 0 min por la recta por los últimos %2 puntos, %3.</translation>
         </message>
         <message>
             <source>%1 at the addition of %2 by the line through the last %3 points, %4.</source>
@@ -8717,7 +8717,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>%1 nm</source>
-            <translation>%1 nm</translation>
+            <translation>%1 nm</translation>
         </message>
         <message>
             <source>Sample</source>
@@ -8729,11 +8729,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>%1 mL</source>
-            <translation>%1 mL</translation>
+            <translation>%1 mL</translation>
         </message>
         <message>
             <source>%1 mL, not made up</source>
-            <translation>%1 mL, sin compensar</translation>
+            <translation>%1 mL, sin compensar</translation>
         </message>
         <message>
             <source>%1 – %2</source>
@@ -8819,7 +8819,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <name>plateau::ui::BackupLine</name>
         <message>
             <source>Backing up: %1 %</source>
-            <translation>Copia en curso: %1 %</translation>
+            <translation>Copia en curso: %1 %</translation>
         </message>
         <message>
             <source>No backup yet</source>
@@ -9467,7 +9467,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Nothing can be taken yet: the column counts the tubes. Choose the one of the absorbance, and this one for the tube.</source>
-            <translation>Todavía no se puede tomar nada: la columna cuenta los tubos. Elija la de la absorbancia, y esta para el tubo.</translation>
+            <translation>Aún no se puede tomar nada: la columna cuenta los tubos. Elija la de la absorbancia, y esta para el tubo.</translation>
         </message>
     </context>
     <context>
@@ -9581,7 +9581,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>%1 kB</source>
-            <translation>%1 kB</translation>
+            <translation>%1 kB</translation>
         </message>
         <message>
             <source>Stopped; nothing was made, and nothing is known of the rest.</source>
@@ -9666,7 +9666,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message numerus="yes">
             <source>%n findings. The first: %1: %2. plateau verify lists them all.</source>
             <translation>
-                <numerusform>%n hallazgo. El primero: %1: %2. plateau verify los enumera todos.</numerusform>
+                <numerusform>%n hallazgo: %1: %2.</numerusform>
                 <numerusform>%n hallazgos. El primero: %1: %2. plateau verify los enumera todos.</numerusform>
             </translation>
         </message>
@@ -10675,7 +10675,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Plateau keeps runs, readings, lots and decisions in one file, the notebook. It is only ever added to, and backed up automatically.</source>
-            <translation>Plateau guarda tandas, lecturas, lotes y decisiones en un solo archivo, el cuaderno. A este solo se le añaden datos, y sus copias de seguridad se hacen solas.</translation>
+            <translation>Plateau guarda tandas, lecturas, lotes y decisiones en un solo archivo, el cuaderno. A este solo se le añaden datos, y sus copias de seguridad se hacen automáticamente.</translation>
         </message>
         <message>
             <source>The bench, the books and the control charts of an invented company that makes cider and packs dried fruit. It is a copy, thrown away when the window closes.</source>
@@ -10798,7 +10798,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Setting increment (mL); empty for a fixed-volume pipette</source>
-            <translation>Paso con el que se puede ajustar (mL); vacío para una pipeta de un solo volumen</translation>
+            <translation>Paso con el que se puede ajustar (mL); vacío para una pipeta de volumen fijo</translation>
         </message>
         <message>
             <source>u %</source>
@@ -11287,7 +11287,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Review, sample by sample</source>
-            <translation>Revisión, muestra por muestra</translation>
+            <translation>Revisión, muestra a muestra</translation>
         </message>
         <message>
             <source>Ctrl and an arrow key</source>
@@ -11627,12 +11627,12 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Etiquetas en PDF</translation>
         </message>
         <message>
-            <source>A4, 210 x 297 mm</source>
-            <translation>A4, 210 × 297 mm</translation>
+            <source>A4, 210 × 297 mm</source>
+            <translation>A4, 210 × 297 mm</translation>
         </message>
         <message>
-            <source>Letter, 8.5 x 11 inch</source>
-            <translation>Carta, 8,5 × 11 pulgadas</translation>
+            <source>Letter, 8.5 × 11 inch</source>
+            <translation>Carta, 8,5 × 11 pulgadas</translation>
         </message>
         <message>
             <source>&amp;Paper</source>
@@ -11758,7 +11758,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Margins and gaps of a sheet of labels are 0 mm or more.</source>
-            <translation>Los márgenes y las separaciones de una hoja de etiquetas son 0 mm o más.</translation>
+            <translation>Los márgenes y las separaciones de una hoja de etiquetas son 0 mm o más.</translation>
         </message>
         <message>
             <source>The labels take %1 by %2, but the paper has only %3 by %4.</source>
@@ -12352,7 +12352,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Nothing is saved yet: say why the list changes; the reason stands in the record.</source>
-            <translation>Aún no se ha guardado nada: indique por qué cambia la lista; el motivo figura en los movimientos.</translation>
+            <translation>Aún no se ha guardado nada: indique por qué cambia la lista; el motivo figura en el registro.</translation>
         </message>
         <message>
             <source>Nothing is saved yet: first put right what the list names.</source>
@@ -12455,7 +12455,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>one-sided 95 % (1.64 u, more for few readings)</source>
-            <translation>unilateral 95 % (1,64 u, más con pocas lecturas)</translation>
+            <translation>unilateral 95 % (1,64 u, más con pocas lecturas)</translation>
         </message>
         <message>
             <source>a multiple of the expanded uncertainty U</source>
@@ -12467,11 +12467,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>%1, one-sided 95 %</source>
-            <translation>%1, unilateral 95 %</translation>
+            <translation>%1, unilateral 95 %</translation>
         </message>
         <message>
             <source>%1, %2 U</source>
-            <translation>%1, %2 U</translation>
+            <translation>%1, %2 U</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -12768,7 +12768,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>%1. On a report it is at most 48 mm wide and 20 mm high.</source>
-            <translation>%1. En un informe tiene como máximo 48 mm de ancho y 20 mm de alto.</translation>
+            <translation>%1. En un informe tiene como máximo 48 mm de ancho y 20 mm de alto.</translation>
         </message>
         <message>
             <source>A PNG or SVG picture; reports without one begin with the name alone.</source>
@@ -12787,7 +12787,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>%1 was not taken: %2. Choose a PNG or SVG picture of at most %3 kB.</source>
-            <translation>%1 no se ha tomado: %2. Elija una imagen PNG o SVG de como máximo %3 kB.</translation>
+            <translation>%1 no se ha tomado: %2. Elija una imagen PNG o SVG de como máximo %3 kB.</translation>
         </message>
         <message>
             <source>it cannot be opened (%1)</source>
@@ -12795,7 +12795,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>it has %1 kB</source>
-            <translation>tiene %1 kB</translation>
+            <translation>tiene %1 kB</translation>
         </message>
         <message>
             <source>it is neither a PNG nor an SVG picture</source>
@@ -12803,11 +12803,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>SVG, %1 kB</source>
-            <translation>SVG, %1 kB</translation>
+            <translation>SVG, %1 kB</translation>
         </message>
         <message>
-            <source>PNG, %1 x %2 pixels, %3 kB</source>
-            <translation>PNG, %1 x %2 píxeles, %3 kB</translation>
+            <source>PNG, %1 × %2 pixels, %3 kB</source>
+            <translation>PNG, %1 × %2 píxeles, %3 kB</translation>
         </message>
     </context>
     <context>
@@ -12877,7 +12877,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Empty where only the warmest counts, as in a freezer below −10 °C.</source>
-            <translation>Vacío si solo cuenta la máxima, como en un congelador por debajo de −10 °C.</translation>
+            <translation>Vacío si solo cuenta la máxima, como en un congelador por debajo de −10 °C.</translation>
         </message>
         <message>
             <source>%1, lot %2 (%3 left)</source>
@@ -12960,7 +12960,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>For what comes dry; 0: on that day only. Empty where none is stated.</source>
-            <translation>De lo que llega seco; 0: solo ese día. Vacío si nadie lo dice.</translation>
+            <translation>Para lo que llega seco; 0: solo ese día. Vacío si nadie lo dice.</translation>
         </message>
         <message>
             <source>Keeps once dissolved: give whole days, 0 for that day only, or nothing where none is stated.</source>
@@ -13573,8 +13573,8 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Magnitudes calculadas a partir de otras</translation>
         </message>
         <message>
-            <source>One row for each part: its result times a number, -1 to subtract. Rows of one name are added up.</source>
-            <translation>Una fila por cada parte: su resultado por un número, -1 para restar. Las filas con el mismo nombre se suman.</translation>
+            <source>One row for each part: its result times a number, −1 to subtract. Rows of one name are added up.</source>
+            <translation>Una fila por cada parte: su resultado por un número, −1 para restar. Las filas con el mismo nombre se suman.</translation>
         </message>
         <message>
             <source>Name</source>
@@ -13582,7 +13582,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Short name</source>
-            <translation>Nombre corto</translation>
+            <translation>Id</translation>
         </message>
         <message>
             <source>made from the name</source>
@@ -13627,7 +13627,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <name>plateau::ui::MethodDraft</name>
         <message>
             <source>must lie between 0 and 100 %, not %1</source>
-            <translation>debe estar entre 0 y 100 %, no %1</translation>
+            <translation>debe estar entre 0 y 100 %, no %1</translation>
         </message>
         <message>
             <source>say which component is added</source>
@@ -13702,7 +13702,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>%1 is the short name of the method %2; choose another, or open that method and make its next version</source>
-            <translation>%1 es el nombre corto del método %2; elija otro o abra ese método y haga su versión siguiente</translation>
+            <translation>%1 es el id del método %2; elija otro o abra ese método y haga su versión siguiente</translation>
         </message>
         <message>
             <source>There is nothing to save: version %1 says exactly this.</source>
@@ -13792,7 +13792,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <name>plateau::ui::MethodPlaces</name>
         <message>
             <source>short name</source>
-            <translation>nombre corto</translation>
+            <translation>id</translation>
         </message>
         <message>
             <source>name</source>
@@ -14036,7 +14036,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>absorptivity at %1 nm</source>
-            <translation>absortividad a %1 nm</translation>
+            <translation>absortividad a %1 nm</translation>
         </message>
     </context>
     <context>
@@ -14227,7 +14227,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>add %1 mL %2</source>
-            <translation>añadir %1 mL de %2</translation>
+            <translation>añadir %1 mL de %2</translation>
         </message>
         <message>
             <source>add %1</source>
@@ -14279,7 +14279,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>%1 g/mol</source>
-            <translation>%1 g/mol</translation>
+            <translation>%1 g/mol</translation>
         </message>
         <message>
             <source>%1 %2 per molecule</source>
@@ -14299,7 +14299,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>%1 L/(mol cm) at %2 nm</source>
-            <translation>%1 L/(mol cm) a %2 nm</translation>
+            <translation>%1 L/(mol cm) a %2 nm</translation>
         </message>
         <message>
             <source>that of the chromophore</source>
@@ -14323,7 +14323,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>%1 nm</source>
-            <translation>%1 nm</translation>
+            <translation>%1 nm</translation>
         </message>
         <message>
             <source>Path length</source>
@@ -14331,7 +14331,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>%1 mm</source>
-            <translation>%1 mm</translation>
+            <translation>%1 mm</translation>
         </message>
         <message>
             <source>Absorptivity</source>
@@ -14375,7 +14375,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>%1 mL</source>
-            <translation>%1 mL</translation>
+            <translation>%1 mL</translation>
         </message>
         <message>
             <source>Steps</source>
@@ -14419,7 +14419,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>r = %1 g/L + %2 % of the mean</source>
-            <translation>r = %1 g/L + %2 % de la media</translation>
+            <translation>r = %1 g/L + %2 % de la media</translation>
         </message>
         <message>
             <source>Usual standard</source>
@@ -14427,7 +14427,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>%1 g/L</source>
-            <translation>%1 g/L</translation>
+            <translation>%1 g/L</translation>
         </message>
         <message>
             <source>The standard loses</source>
@@ -14435,7 +14435,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>%1 % in an hour</source>
-            <translation>%1 % por hora</translation>
+            <translation>%1 % por hora</translation>
         </message>
         <message>
             <source>Tubes of a rack</source>
@@ -14556,11 +14556,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <name>plateau::ui::MomentField</name>
         <message>
             <source>%1 min ago</source>
-            <translation>hace %1 min</translation>
+            <translation>hace %1 min</translation>
         </message>
         <message>
             <source>%1 h %2 min ago</source>
-            <translation>hace %1 h %2 min</translation>
+            <translation>hace %1 h %2 min</translation>
         </message>
         <message>
             <source>%1 days ago</source>
@@ -14866,7 +14866,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Say why: the reason stands in the record.</source>
-            <translation>Indique por qué: el motivo figura en los movimientos.</translation>
+            <translation>Indique por qué: el motivo figura en el registro.</translation>
         </message>
         <message>
             <source>It needs the passphrase of %1: type it.</source>
@@ -15642,7 +15642,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1 nm</source>
-            <translation>%1 nm</translation>
+            <translation>%1 nm</translation>
         </message>
         <message>
             <source>Blank tubes</source>
@@ -15882,7 +15882,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Analyte &amp;molecules in one of the substance</source>
-            <translation>Moléculas de analito &amp;en una de la sustancia</translation>
+            <translation>Moléculas d&amp;e analito por molécula de sustancia</translation>
         </message>
         <message>
             <source>F&amp;lask</source>
@@ -16024,8 +16024,8 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Concentración al prepararlo (k = 2)</translation>
         </message>
         <message>
-            <source>Share of %1</source>
-            <translation>Parte debida a %1</translation>
+            <source>Share of the variance: %1</source>
+            <translation>Parte de la varianza: %1</translation>
         </message>
         <message>
             <source>Weighed (u of each)</source>
@@ -16165,7 +16165,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Analyte molecules in one of the substance</source>
-            <translation>Moléculas de analito en una de la sustancia</translation>
+            <translation>Moléculas de analito por molécula</translation>
         </message>
         <message>
             <source>Thrown away, b&amp;ecause</source>
@@ -16561,7 +16561,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>enough: %1 tubes</source>
-            <translation>suficiente: %1 tubos</translation>
+            <translation>suficiente para %1 tubos</translation>
         </message>
         <message>
             <source>short by %1: in hand %2, for tubes: %3</source>
@@ -16663,7 +16663,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>In the table the letters A, M, W and R put a step below the cursor; a step can be dragged too.</source>
-            <translation>En la tabla las letras A (añadir), M (mezclar), W (esperar) y R (leer) ponen un paso debajo del cursor; un paso también se puede arrastrar.</translation>
+            <translation>En la tabla las letras A, M, E y R ponen un paso debajo del cursor; un paso también se puede arrastrar.</translation>
         </message>
         <message>
             <source>Lay out the &amp;usual order</source>
@@ -16842,7 +16842,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Expected, in g/L; for a solid g/100 g</source>
-            <translation>Esperado, en g/L; de un sólido, g/100 g</translation>
+            <translation>Esperado, en g/L; de un sólido, g/100 g</translation>
         </message>
         <message>
             <source>Pas&amp;te from the clipboard</source>
@@ -16921,11 +16921,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>type a dilution as 20, its steps as 5 to 100, or the sample volume as 0.5 mL</source>
-            <translation>escriba una dilución como 20, sus pasos como 5 a 100 o el volumen de muestra como 0,5 mL</translation>
+            <translation>escriba una dilución como 20, sus pasos como 5 a 100 o el volumen de muestra como 0,5 mL</translation>
         </message>
         <message>
             <source>a dilution is by more than 1; for more sample type its volume, as 0.5 mL</source>
-            <translation>una dilución es de más de 1; para más muestra escriba su volumen, como 0,5 mL</translation>
+            <translation>una dilución es de más de 1; para más muestra escriba su volumen, como 0,5 mL</translation>
         </message>
         <message>
             <source>usual pipettes and flasks make no dilution of %1; type its steps, as 5 to 100</source>
@@ -16941,7 +16941,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>no tube takes that volume of sample; type it in mL, as 0.5 mL</source>
-            <translation>ningún tubo admite ese volumen de muestra; escríbalo en mL, como 0,5 mL</translation>
+            <translation>ningún tubo admite ese volumen de muestra; escríbalo en mL, como 0,5 mL</translation>
         </message>
         <message>
             <source>fold|times</source>
@@ -16957,7 +16957,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <name>plateau::ui::RepeatOffer</name>
         <message>
             <source>%1 mL to %2 mL</source>
-            <translation>%1 mL a %2 mL</translation>
+            <translation>%1 mL a %2 mL</translation>
         </message>
         <message>
             <source>undiluted</source>
@@ -16969,7 +16969,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1, %2 mL in the tube</source>
-            <translation>%1, %2 mL en el tubo</translation>
+            <translation>%1, %2 mL en el tubo</translation>
         </message>
         <message>
             <source>A&amp;dd it to this rack</source>
@@ -17228,7 +17228,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>U is the expanded uncertainty of the result, in its unit: the standard uncertainty multiplied by the coverage factor k of its line, for a level of confidence of about 95 % (95.45 %). A result with &lt; or &gt; is a bound and has no U.</source>
-            <translation>U es la incertidumbre expandida del resultado, en su unidad: la incertidumbre típica multiplicada por el factor de cobertura k de su línea, para un nivel de confianza de aproximadamente el 95 % (95,45 %). Un resultado con &lt; o &gt; es una cota y no tiene U.</translation>
+            <translation>U es la incertidumbre expandida del resultado, en su unidad: la incertidumbre típica multiplicada por el factor de cobertura k de su línea, para un nivel de confianza de aproximadamente el 95 % (95,45 %). Un resultado con &lt; o &gt; es una cota y no tiene U.</translation>
         </message>
         <message>
             <source>Comparison with specifications</source>
@@ -17461,21 +17461,21 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message numerus="yes">
             <source>the mean of %n accepted results</source>
             <translation>
-                <numerusform>la media de %n resultado aceptado</numerusform>
+                <numerusform>el único resultado aceptado</numerusform>
                 <numerusform>la media de %n resultados aceptados</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>the one named by the reviewer, of %n accepted results</source>
             <translation>
-                <numerusform>el indicado por el revisor, de %n resultado aceptado</numerusform>
+                <numerusform>el indicado por el revisor, único resultado aceptado</numerusform>
                 <numerusform>el indicado por el revisor, de %n resultados aceptados</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>the last of %n accepted results</source>
             <translation>
-                <numerusform>el último de %n resultado aceptado</numerusform>
+                <numerusform>el único resultado aceptado</numerusform>
                 <numerusform>el último de %n resultados aceptados</numerusform>
             </translation>
         </message>
@@ -17580,7 +17580,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>The unit in which results are shown and reported. A row without a product holds for every product. A row that names both comes first, then one that names the measurand, then one that names the product. What stands in no row is reported in g/L, for a solid in g/100 g. %1</source>
-            <translation>La unidad en que se muestran y se informan los resultados. Una fila sin producto vale para todos los productos. Primero va la fila que nombra ambos; después, la que nombra el mensurando; después, la que nombra el producto. Lo que no está en ninguna fila se informa en g/L, y de un sólido en g/100 g. %1</translation>
+            <translation>La unidad en que se muestran y se informan los resultados. Una fila sin producto vale para todos los productos. Primero va la fila que nombra ambos; después, la que nombra el mensurando; después, la que nombra el producto. Lo que no está en ninguna fila se informa en g/L, y de un sólido en g/100 g. %1</translation>
         </message>
     </context>
     <context>
@@ -17787,7 +17787,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1 % %2</source>
-            <translation>%1 % %2</translation>
+            <translation>%1 % %2</translation>
         </message>
         <message>
             <source>Share of the variance of %1 (%)</source>
@@ -18229,7 +18229,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>With 0 it counts at full strength all day; the method expects a loss of %1 % an hour.</source>
-            <translation>Con 0 cuenta todo el día con su concentración entera; el método cuenta con una pérdida de %1 % por hora.</translation>
+            <translation>Con 0 cuenta todo el día con su concentración entera; el método cuenta con una pérdida de %1 % por hora.</translation>
         </message>
         <message>
             <source>Say when it was made, as 8:10, so that its strength at use can be worked out.</source>
@@ -18587,15 +18587,15 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1 s</source>
-            <translation>%1 s</translation>
+            <translation>%1 s</translation>
         </message>
         <message>
             <source>%1 min %2 s</source>
-            <translation>%1 min %2 s</translation>
+            <translation>%1 min %2 s</translation>
         </message>
         <message>
             <source>%1 h %2 min %3 s</source>
-            <translation>%1 h %2 min %3 s</translation>
+            <translation>%1 h %2 min %3 s</translation>
         </message>
         <message>
             <source>The computer's clock was set while the run was on the bench</source>
@@ -18771,7 +18771,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>A series of %1 counts as the straight line through its last %2 readings gives it at 0 min, the addition of the starter.</source>
-            <translation>Una serie de %1 cuenta como la da la recta por sus últimas %2 lecturas a 0 min, la adición del iniciador.</translation>
+            <translation>Una serie de %1 cuenta como la da la recta por sus últimas %2 lecturas a 0 min, la adición del iniciador.</translation>
         </message>
         <message>
             <source>coupled indicator of %1</source>
@@ -18995,7 +18995,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>c x F, g/L</source>
-            <translation>c x F, g/L</translation>
+            <translation>c × F, g/L</translation>
         </message>
         <message>
             <source>%1: signals and concentrations</source>
@@ -19046,7 +19046,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>at 0 min</source>
-            <translation>a 0 min</translation>
+            <translation>a 0 min</translation>
         </message>
         <message>
             <source>slope per min</source>
@@ -19608,7 +19608,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <name>plateau::ui::SampleChoicesTable</name>
         <message>
             <source>20, 5 to 100, or 0.5 mL</source>
-            <translation>20, 5 a 100 o 0,5 mL</translation>
+            <translation>20, 5 a 100 o 0,5 mL</translation>
         </message>
         <message>
             <source>Decisions of single samples</source>
@@ -19616,7 +19616,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all. For a repeat, type another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
-            <translation>A acepta, R rechaza, W repite las muestras elegidas, Supr las deja a la tanda; Intro edita, Ctrl+A elige todas. Para una repetición, escriba otra dilución (20), sus pasos (5 a 100) u otro volumen de muestra (0,5 mL).</translation>
+            <translation>A acepta, R rechaza, W repite las muestras elegidas, Supr las deja a la tanda; Intro edita, Ctrl+A elige todas. Para una repetición, escriba otra dilución (20), sus pasos (5 a 100) u otro volumen de muestra (0,5 mL).</translation>
         </message>
     </context>
     <context>
@@ -19667,11 +19667,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1 %2 mL</source>
-            <translation>%1 %2 mL</translation>
+            <translation>%1 %2 mL</translation>
         </message>
         <message>
             <source>%1 %2 mL, the method's</source>
-            <translation>%1 %2 mL, el del método</translation>
+            <translation>%1 %2 mL, el del método</translation>
         </message>
     </context>
     <context>
@@ -19701,7 +19701,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>g/100 g</source>
-            <translation>g/100 g</translation>
+            <translation>g/100 g</translation>
         </message>
         <message>
             <source>g/L</source>
@@ -20067,7 +20067,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1 is not a form; a sample is liquid or solid.</source>
-            <translation>%1 no es una forma; una muestra es líquido o sólido.</translation>
+            <translation>%1 no es una forma; escriba líquido o sólido.</translation>
         </message>
         <message>
             <source>, </source>
@@ -20079,7 +20079,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1 does not end in a number; write the measurand and the amount in g/L, for a solid in g/100 g, as in %2.</source>
-            <translation>%1 no termina en un número; escriba el mensurando y la cantidad en g/L, o de un sólido en g/100 g, como en %2.</translation>
+            <translation>%1 no termina en un número; escriba el mensurando y la cantidad en g/L, o de un sólido en g/100 g, como en %2.</translation>
         </message>
         <message>
             <source>Say what %1 is expected of, as in %2.</source>
@@ -20440,11 +20440,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <name>plateau::ui::Standards</name>
         <message>
             <source>%1 min</source>
-            <translation>%1 min</translation>
+            <translation>%1 min</translation>
         </message>
         <message>
             <source>%1 h %2 min</source>
-            <translation>%1 h %2 min</translation>
+            <translation>%1 h %2 min</translation>
         </message>
         <message>
             <source>%1 days</source>
@@ -20504,7 +20504,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Analyte molecules in one</source>
-            <translation>Moléculas de analito en una</translation>
+            <translation>Moléculas de analito por molécula</translation>
         </message>
         <message>
             <source>Weighed</source>
@@ -20544,7 +20544,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>That is %1 after it was made, the oldest that may be used.</source>
-            <translation>Son %1 después de la preparación, la edad máxima de uso.</translation>
+            <translation>Son %1 después de la preparación, la antigüedad máxima de uso.</translation>
         </message>
         <message>
             <source>%1, until %2</source>
@@ -21003,11 +21003,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1 min %2 s</source>
-            <translation>%1 min %2 s</translation>
+            <translation>%1 min %2 s</translation>
         </message>
         <message>
             <source>%1 h %2 min</source>
-            <translation>%1 h %2 min</translation>
+            <translation>%1 h %2 min</translation>
         </message>
         <message>
             <source>%1 back</source>
@@ -21464,7 +21464,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>form %1 of the file</source>
-            <translation>formato %1 del archivo</translation>
+            <translation>esquema %1 del archivo</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -21494,7 +21494,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1 mL</source>
-            <translation>%1 mL</translation>
+            <translation>%1 mL</translation>
         </message>
         <message>
             <source>swirl</source>
@@ -21860,7 +21860,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Analyte molecules in one of it</source>
-            <translation>Moléculas de analito en una de ella</translation>
+            <translation>Moléculas de analito por molécula</translation>
         </message>
         <message>
             <source>Purity</source>
@@ -21892,7 +21892,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Enter the strength wanted, the flask, the substance's molar mass, and a purity of more than 0 and at most 100 %: then the mass to weigh stands here.</source>
-            <translation>Indique la concentración deseada, el matraz, la masa molar de la sustancia y una pureza de más de 0 y como máximo 100 %: entonces figura aquí la masa que se ha de pesar.</translation>
+            <translation>Indique la concentración deseada, el matraz, la masa molar de la sustancia y una pureza de más de 0 y como máximo 100 %: entonces figura aquí la masa que se ha de pesar.</translation>
         </message>
         <message>
             <source>Weigh %1 and make up to %2.</source>

@@ -210,7 +210,7 @@
         </message>
         <message>
             <source>%1 mL of sample is more than %2 mL of %3 make up for: the tube's volume changes above %4 mL</source>
-            <translation>%1 mL d’échantillon, c’est plus que ce que %2 mL de %3 compensent : le volume du tube change au-dessus de %4 mL</translation>
+            <translation>%1 mL d’échantillon, c’est plus que ce que %2 mL de %3 compensent : le volume du tube change au-dessus de %4 mL</translation>
         </message>
         <message>
             <source>a signal of %1 is more than the photometer may show (%2)</source>
@@ -281,7 +281,7 @@
         </message>
         <message>
             <source>the tube holds %1 mL in the end; at most %2 mL are allowed</source>
-            <translation>le tube contient %1 mL à la fin ; %2 mL au plus sont permis</translation>
+            <translation>le tube contient %1 mL à la fin ; %2 mL au plus sont permis</translation>
         </message>
         <message>
             <source>a straight line needs at least 2 readings, not %1</source>
@@ -316,7 +316,7 @@
         </message>
         <message>
             <source>%1 L/(mol cm) is very small; is it meant in L/(mmol cm), a thousand times as much?</source>
-            <translation>%1 L/(mol cm) est très petit ; s’agit-il de L/(mmol cm), mille fois plus ?</translation>
+            <translation>%1 L/(mol cm) est très petit ; s’agit-il de L/(mmol cm), mille fois plus ?</translation>
         </message>
         <message>
             <source>the chromophore's name</source>
@@ -324,11 +324,11 @@
         </message>
         <message>
             <source>the method has no absorptivity for %1 nm; add it to the table of absorptivities (only NADH and NADPH at 340 nm need none)</source>
-            <translation>la méthode n’a pas d’absorptivité à %1 nm ; ajoutez-la au tableau des absorptivités (seuls NADH et NADPH à 340 nm n’en ont pas besoin)</translation>
+            <translation>la méthode n’a pas d’absorptivité à %1 nm ; ajoutez-la au tableau des absorptivités (seuls NADH et NADPH à 340 nm n’en ont pas besoin)</translation>
         </message>
         <message>
             <source>must include the usual volume of %1 mL</source>
-            <translation>doit comprendre le volume usuel de %1 mL</translation>
+            <translation>doit comprendre le volume usuel de %1 mL</translation>
         </message>
         <message>
             <source>a method needs at least one component</source>
@@ -430,15 +430,15 @@
         </message>
         <message>
             <source>one beyond 3 s</source>
-            <translation>un point au-delà de 3 s</translation>
+            <translation>un point au-delà de 3 s</translation>
         </message>
         <message>
             <source>two of three beyond 2 s on one side</source>
-            <translation>deux points sur trois au-delà de 2 s du même côté</translation>
+            <translation>deux points sur trois au-delà de 2 s du même côté</translation>
         </message>
         <message>
             <source>four of five beyond 1 s on one side</source>
-            <translation>quatre points sur cinq au-delà de 1 s du même côté</translation>
+            <translation>quatre points sur cinq au-delà de 1 s du même côté</translation>
         </message>
         <message>
             <source>nine in a row on one side</source>
@@ -454,11 +454,11 @@
         </message>
         <message>
             <source>fifteen in a row within 1 s</source>
-            <translation>quinze points de suite à moins de 1 s</translation>
+            <translation>quinze points de suite à moins de 1 s</translation>
         </message>
         <message>
             <source>eight in a row beyond 1 s, on both sides</source>
-            <translation>huit points de suite au-delà de 1 s, des deux côtés</translation>
+            <translation>huit points de suite au-delà de 1 s, des deux côtés</translation>
         </message>
         <message>
             <source>eight in a row on one side</source>
@@ -474,19 +474,19 @@
         </message>
         <message>
             <source>one beyond 2 s (a warning)</source>
-            <translation>un point au-delà de 2 s (avertissement)</translation>
+            <translation>un point au-delà de 2 s (avertissement)</translation>
         </message>
         <message>
             <source>two in a row beyond 2 s on one side</source>
-            <translation>deux points de suite au-delà de 2 s du même côté</translation>
+            <translation>deux points de suite au-delà de 2 s du même côté</translation>
         </message>
         <message>
             <source>two in a row, beyond 2 s on opposite sides</source>
-            <translation>deux points de suite, au-delà de 2 s de côtés opposés</translation>
+            <translation>deux points de suite, au-delà de 2 s de côtés opposés</translation>
         </message>
         <message>
             <source>four in a row beyond 1 s on one side</source>
-            <translation>quatre points de suite au-delà de 1 s du même côté</translation>
+            <translation>quatre points de suite au-delà de 1 s du même côté</translation>
         </message>
         <message>
             <source>value</source>
@@ -618,7 +618,7 @@
         </message>
         <message>
             <source>one beyond 2 s, %1</source>
-            <translation>un point au-delà de 2 s, %1</translation>
+            <translation>un point au-delà de 2 s, %1</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -642,11 +642,11 @@
         </message>
         <message>
             <source>%1 s below the centre</source>
-            <translation>%1 s au-dessous de la ligne centrale</translation>
+            <translation>%1 s au-dessous de la ligne centrale</translation>
         </message>
         <message>
             <source>%1 s above the centre</source>
-            <translation>%1 s au-dessus de la ligne centrale</translation>
+            <translation>%1 s au-dessus de la ligne centrale</translation>
         </message>
         <message>
             <source>The record of the run says what was decided at its uncertainty.</source>
@@ -738,15 +738,15 @@
         </message>
         <message>
             <source>The width of the limits must be above 0 s and at most 10 s.</source>
-            <translation>La largeur des limites doit être supérieure à 0 s et au plus égale à 10 s.</translation>
+            <translation>La largeur des limites doit être supérieure à 0 s et au plus égale à 10 s.</translation>
         </message>
         <message>
             <source>The reference value must lie between 0 s and 10 s.</source>
-            <translation>La valeur de référence doit être comprise entre 0 s et 10 s.</translation>
+            <translation>La valeur de référence doit être comprise entre 0 s et 10 s.</translation>
         </message>
         <message>
             <source>The decision limit must be above 0 s and at most 100 s.</source>
-            <translation>La limite de décision doit être supérieure à 0 s et au plus égale à 100 s.</translation>
+            <translation>La limite de décision doit être supérieure à 0 s et au plus égale à 100 s.</translation>
         </message>
         <message>
             <source>, </source>
@@ -884,7 +884,7 @@
         </message>
         <message>
             <source>A(1 %, 1 cm) at %1</source>
-            <translation>A(1 %, 1 cm) à %1</translation>
+            <translation>A(1 %, 1 cm) à %1</translation>
         </message>
         <message>
             <source>pharmacopoeia, control of absorbances</source>
@@ -944,7 +944,7 @@
         </message>
         <message>
             <source>mean minus the nominal volume, at 20 °C</source>
-            <translation>moyenne moins volume nominal, à 20 °C</translation>
+            <translation>moyenne moins volume nominal, à 20 °C</translation>
         </message>
         <message>
             <source>standard deviation of the fillings</source>
@@ -975,7 +975,7 @@
         </message>
         <message>
             <source>hold %1 of %2 weighings of %3 µL; key the others, or leave this volume out</source>
-            <translation>contiennent %1 pesées sur %2 pour %3 µL ; saisissez les autres ou omettez ce volume</translation>
+            <translation>contiennent %1 pesées sur %2 pour %3 µL ; saisissez les autres ou omettez ce volume</translation>
         </message>
         <message>
             <source>is missing, though that solution was read; key it</source>
@@ -1039,7 +1039,7 @@
         </message>
         <message>
             <source>As it is in the room, not reduced to sea level. 1 kPa is 10 mbar.</source>
-            <translation>Telle qu’elle est dans la pièce, non ramenée au niveau de la mer. 1 kPa vaut 10 mbar.</translation>
+            <translation>Telle qu’elle est dans la pièce, non ramenée au niveau de la mer. 1 kPa vaut 10 mbar.</translation>
         </message>
         <message>
             <source>Humidity of the air</source>
@@ -1143,7 +1143,7 @@
         </message>
         <message>
             <source>Potassium dichromate, dried, in 0.005 mol/L sulphuric acid, against the same acid at 25 °C. Weigh 57.0 to 63.0 mg for 1000 mL; for 430 nm 57.0 to 63.0 mg for 100 mL. Wavelengths your photometer does not have are left out.</source>
-            <translation>Dichromate de potassium, séché, dans l’acide sulfurique à 0,005 mol/L, contre le même acide à 25 °C. Pesez 57,0 à 63,0 mg pour 1000 mL ; pour 430 nm, 57,0 à 63,0 mg pour 100 mL. Les longueurs d’onde que votre photomètre n’a pas sont omises.</translation>
+            <translation>Dichromate de potassium, séché, dans l’acide sulfurique à 0,005 mol/L, contre le même acide à 25 °C. Pesez 57,0 à 63,0 mg pour 1000 mL ; pour 430 nm, 57,0 à 63,0 mg pour 100 mL. Les longueurs d’onde que votre photomètre n’a pas sont omises.</translation>
         </message>
         <message>
             <source>Follow your local rules and the supplier's instructions first. Potassium dichromate is toxic, may cause cancer and allergy, may damage fertility, is very toxic to aquatic life, and intensifies fire: do not breathe the dust, wear gloves, weigh in a fume hood, and dispose of the solution as hazardous waste. Sealed cuvettes with a certificate spare you from weighing it; then key the concentration that the certificate states.</source>
@@ -1155,7 +1155,7 @@
         </message>
         <message>
             <source>In the solution for 235 to 350 nm: the mass weighed for one litre.</source>
-            <translation>Dans la solution pour 235 à 350 nm : la masse pesée pour un litre.</translation>
+            <translation>Dans la solution pour 235 à 350 nm : la masse pesée pour un litre.</translation>
         </message>
         <message>
             <source>Dichromate, strong</source>
@@ -1163,7 +1163,7 @@
         </message>
         <message>
             <source>In the solution for 430 nm: ten times the mass weighed for 100 mL.</source>
-            <translation>Dans la solution pour 430 nm : dix fois la masse pesée pour 100 mL.</translation>
+            <translation>Dans la solution pour 430 nm : dix fois la masse pesée pour 100 mL.</translation>
         </message>
         <message>
             <source>Path of the cuvette</source>
@@ -1259,7 +1259,7 @@
         </message>
         <message>
             <source>From the certificate of the cuvettes: half the width. Suggested: 10.00 ± 0.01 mm (common practice, no source).</source>
-            <translation>D’après le certificat des cuves : la demi-largeur. Proposé : 10,00 ± 0,01 mm (usage courant, sans source).</translation>
+            <translation>D’après le certificat des cuves : la demi-largeur. Proposé : 10,00 ± 0,01 mm (usage courant, sans source).</translation>
         </message>
         <message>
             <source>Absorbance with water</source>
@@ -1352,7 +1352,7 @@
         </message>
         <message>
             <source>dilution step %1 (%2 mL to %3 mL)</source>
-            <translation>étape de dilution %1 (%2 mL à %3 mL)</translation>
+            <translation>étape de dilution %1 (%2 mL à %3 mL)</translation>
         </message>
         <message>
             <source>concentration of the standard</source>
@@ -2040,7 +2040,7 @@
         </message>
         <message>
             <source>%1: %2 is %3, and %4 must remain when the reaction is over. Look for a slipped decimal point or a reagent left out.</source>
-            <translation>%1 : %2 vaut %3, et il doit rester %4 quand la réaction est terminée. Cherchez une virgule déplacée ou un réactif oublié.</translation>
+            <translation>%1 : %2 vaut %3, et il doit rester %4 quand la réaction est terminée. Recherchez un séparateur décimal déplacé ou un réactif oublié.</translation>
         </message>
         <message>
             <source>The control was fresh enough: %1.</source>
@@ -2056,7 +2056,7 @@
         </message>
         <message>
             <source>%1: %2 is %3, but blanks of earlier runs by this method read about %4. Look for a slipped decimal point, and that the photometer was set to zero as always.</source>
-            <translation>%1 : %2 est %3, mais les blancs des séries précédentes par cette méthode donnaient environ %4. Cherchez un séparateur décimal déplacé, et vérifiez que le photomètre a été mis à zéro comme toujours.</translation>
+            <translation>%1 : %2 vaut %3, mais les blancs des séries précédentes par cette méthode donnaient environ %4. Recherchez un séparateur décimal déplacé, et vérifiez que le photomètre a été mis à zéro comme toujours.</translation>
         </message>
         <message>
             <source>The replicates in %1 are %2 apart, more than %3 (%4).</source>
@@ -2188,11 +2188,11 @@
         </message>
         <message>
             <source>Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
-            <translation>Contrôlez la valeur et la date du contrôle, la pipette et les réactifs avant d’utiliser un résultat de cette série.</translation>
+            <translation>Vérifiez la valeur et la date du contrôle, la pipette et les réactifs avant d’utiliser un résultat de cette série.</translation>
         </message>
         <message>
             <source>Check the preparation and age of the standard, the pipette and the reagents before any result of this run is used.</source>
-            <translation>Contrôlez la préparation et l’âge de l’étalon, la pipette et les réactifs avant d’utiliser un résultat de cette série.</translation>
+            <translation>Vérifiez la préparation et l’âge de l’étalon, la pipette et les réactifs avant d’utiliser un résultat de cette série.</translation>
         </message>
         <message>
             <source>The control was too old: %1.</source>
@@ -2243,7 +2243,7 @@
         </message>
         <message>
             <source>%1, %2 u = %3</source>
-            <translation>%1, %2 u = %3</translation>
+            <translation>%1, %2 u = %3</translation>
         </message>
         <message>
             <source>%1, U = %2</source>
@@ -2251,7 +2251,7 @@
         </message>
         <message>
             <source>%1, %2 U = %3</source>
-            <translation>%1, %2 U = %3</translation>
+            <translation>%1, %2 U = %3</translation>
         </message>
         <message>
             <source>cannot be decided, because the rule needs an uncertainty and a bound has none</source>
@@ -2459,7 +2459,7 @@
         </message>
         <message>
             <source>%1 x V(%1) / V</source>
-            <translation>%1 x V(%1) / V</translation>
+            <translation>%1 × V(%1) / V</translation>
         </message>
         <message>
             <source>Blank</source>
@@ -2487,11 +2487,11 @@
         </message>
         <message>
             <source>strength at use x volume; net signal</source>
-            <translation>titre à l’emploi x volume ; signal net</translation>
+            <translation>titre à l’emploi × volume ; signal net</translation>
         </message>
         <message>
             <source>strength at use x volume; net signal at the usual volume</source>
-            <translation>titre à l’emploi x volume ; signal net au volume usuel</translation>
+            <translation>titre à l’emploi × volume ; signal net au volume usuel</translation>
         </message>
         <message>
             <source>line</source>
@@ -2499,7 +2499,7 @@
         </message>
         <message>
             <source>net signal = a + b x mg in the tube</source>
-            <translation>signal net = a + b x mg dans le tube</translation>
+            <translation>signal net = a + b × mg dans le tube</translation>
         </message>
         <message>
             <source>a = %1, b = %2 per mg</source>
@@ -2519,11 +2519,11 @@
         </message>
         <message>
             <source>signal - mean blank</source>
-            <translation>signal - blanc moyen</translation>
+            <translation>signal − blanc moyen</translation>
         </message>
         <message>
             <source>signal - mean blank - sample blank</source>
-            <translation>signal - blanc moyen - blanc échantillon</translation>
+            <translation>signal − blanc moyen − blanc échantillon</translation>
         </message>
         <message>
             <source>net signal dA</source>
@@ -2535,7 +2535,7 @@
         </message>
         <message>
             <source>net signal x volume of the tube / usual volume</source>
-            <translation>signal net x volume du tube / volume usuel</translation>
+            <translation>signal net × volume du tube / volume usuel</translation>
         </message>
         <message>
             <source>concentration c in the sample as pipetted</source>
@@ -2543,7 +2543,7 @@
         </message>
         <message>
             <source>dA x V x M / (e x d x v x n)</source>
-            <translation>dA x V x M / (e x d x v x n)</translation>
+            <translation>dA × V × M / (e × d × v × n)</translation>
         </message>
         <message>
             <source>dA / response / v</source>
@@ -2551,7 +2551,7 @@
         </message>
         <message>
             <source>(dA - a) / b / v</source>
-            <translation>(dA - a) / b / v</translation>
+            <translation>(dA − a) / b / v</translation>
         </message>
         <message>
             <source>Sample %1, %2</source>
@@ -2571,7 +2571,7 @@
         </message>
         <message>
             <source>c x F</source>
-            <translation>c x F</translation>
+            <translation>c × F</translation>
         </message>
         <message>
             <source>content</source>
@@ -2579,7 +2579,7 @@
         </message>
         <message>
             <source>c x F x extract (L) / mass (g) x 100</source>
-            <translation>c x F x extrait (L) / masse (g) x 100</translation>
+            <translation>c × F × extrait (L) / masse (g) × 100</translation>
         </message>
         <message>
             <source>Result</source>
@@ -2599,7 +2599,7 @@
         </message>
         <message>
             <source>largest - smallest</source>
-            <translation>plus grand - plus petit</translation>
+            <translation>plus grand − plus petit</translation>
         </message>
         <message>
             <source>Uncertainty</source>
@@ -2615,7 +2615,7 @@
         </message>
         <message>
             <source>k x root of the sum of squares</source>
-            <translation>k x racine de la somme des carrés</translation>
+            <translation>k × racine de la somme des carrés</translation>
         </message>
         <message>
             <source>Symbols</source>
@@ -2695,7 +2695,7 @@
         </message>
         <message>
             <source>%1 at %2 min</source>
-            <translation>%1 à %2 min</translation>
+            <translation>%1 à %2 min</translation>
         </message>
         <message>
             <source>%1 as read</source>
@@ -2711,7 +2711,7 @@
         </message>
         <message>
             <source>straight line by least squares: sum of (t - mean t) (A - mean A) / sum of (t - mean t)²</source>
-            <translation>droite par les moindres carrés : somme de (t - moyenne t) (A - moyenne A) / somme de (t - moyenne t)²</translation>
+            <translation>droite par les moindres carrés : somme de (t − moyenne t) (A − moyenne A) / somme de (t − moyenne t)²</translation>
         </message>
         <message>
             <source>per min</source>
@@ -2719,7 +2719,7 @@
         </message>
         <message>
             <source>the line at 0 min: mean A - b x mean t</source>
-            <translation>la droite à 0 min : moyenne A - b x moyenne t</translation>
+            <translation>la droite à 0 min : moyenne A − b × moyenne t</translation>
         </message>
         <message>
             <source>coverage factor k</source>
@@ -2912,7 +2912,7 @@
         </message>
         <message>
             <source>the file is larger than %1 MiB, the most that is read</source>
-            <translation>le fichier dépasse %1 MiB, la plus grande taille lue</translation>
+            <translation>le fichier dépasse %1 MiB, la plus grande taille lue</translation>
         </message>
         <message>
             <source>the file cannot be read; name a regular file</source>
@@ -3014,7 +3014,7 @@
         </message>
         <message>
             <source>Absorptivity at %1 nm</source>
-            <translation>Absorptivité à %1 nm</translation>
+            <translation>Absorptivité à %1 nm</translation>
         </message>
         <message>
             <source>Order of: %1</source>
@@ -3636,7 +3636,7 @@
         <name>plateau::exchange::ShippedMethods</name>
         <message>
             <source>The supplier's instructions, the local safety rules and licensed practice come first.</source>
-            <translation>Les instructions du fournisseur, les règles de sécurité locales et la pratique autorisée priment.</translation>
+            <translation>Les instructions du fournisseur, les règles de sécurité locales et les règles de la profession priment.</translation>
         </message>
         <message>
             <source>Volatile: keep samples, dilutions and cuvettes closed and cool, pipette below the surface, and take every tube to its reading without delay.</source>
@@ -3644,7 +3644,7 @@
         </message>
         <message>
             <source>Acetaldehyde boils at about 20 °C, burns easily and may cause cancer: open the cold bottle under a hood, away from flames.</source>
-            <translation>L’acétaldéhyde bout vers 20 °C, s’enflamme facilement et peut provoquer le cancer : ouvrez le flacon froid sous une hotte, loin des flammes.</translation>
+            <translation>L’acétaldéhyde bout vers 20 °C, s’enflamme facilement et peut provoquer le cancer : ouvrez le flacon froid sous une hotte, loin des flammes.</translation>
         </message>
         <message>
             <source>Perchloric acid burns skin and eyes and is a strong oxidiser that can set organic matter alight: wear goggles and gloves, rinse spills with much water, and never let it dry in.</source>
@@ -3660,7 +3660,7 @@
         </message>
         <message>
             <source>Don't look into the lamp of an open photometer: below 400 nm it gives off ultraviolet radiation.</source>
-            <translation>Ne regardez pas la lampe d’un photomètre ouvert : au-dessous de 400 nm, elle émet un rayonnement ultraviolet.</translation>
+            <translation>Ne regardez pas la lampe d’un photomètre ouvert : au-dessous de 400 nm, elle émet un rayonnement ultraviolet.</translation>
         </message>
         <message>
             <source>Keep the bench free of acetic acid and its vapour: the blank shows it.</source>
@@ -3688,7 +3688,7 @@
         </message>
         <message>
             <source>Treat red wine with about 0.2 g of PVPP for 10 mL and filter it first (Regulation (EEC) No 2676/90, Annex).</source>
-            <translation>Traitez d’abord le vin rouge avec environ 0,2 g de PVPP pour 10 mL et filtrez-le (règlement (CEE) n° 2676/90, annexe).</translation>
+            <translation>Traitez d’abord le vin rouge avec environ 0,2 g de PVPP pour 10 mL et filtrez-le (règlement (CEE) n° 2676/90, annexe).</translation>
         </message>
         <message>
             <source>The buffer of pH 10 irritates skin and eyes: wear goggles and gloves.</source>
@@ -3700,7 +3700,7 @@
         </message>
         <message>
             <source>Read at 2 min and again at 4 min before the enzyme: a drift of more than 0.002 asks for a wait, not for the enzyme. Keep the tubes in the dark after it, read at 45 and at 60 min, and enter the larger value (French order of 7 October 1987, annex X).</source>
-            <translation>Lisez à 2 min puis à 4 min avant l’enzyme : une dérive de plus de 0,002 demande d’attendre, non d’ajouter l’enzyme. Gardez ensuite les tubes à l’obscurité, lisez à 45 et à 60 min, et saisissez la plus grande valeur (arrêté français du 7 octobre 1987, annexe X).</translation>
+            <translation>Lisez à 2 min puis à 4 min avant l’enzyme : une dérive de plus de 0,002 demande d’attendre, non d’ajouter l’enzyme. Gardez ensuite les tubes à l’obscurité, lisez à 45 et à 60 min, et saisissez la plus grande valeur (arrêté français du 7 octobre 1987, annexe X).</translation>
         </message>
         <message>
             <source>INT is a tetrazolium salt that stains and may irritate: wear gloves.</source>
@@ -3720,7 +3720,7 @@
         </message>
         <message>
             <source>If the reaction has not ended after 15 min, read every 5 min until the rise is steady and enter all readings: the result is extrapolated to the addition (same Regulation).</source>
-            <translation>Si la réaction n’est pas terminée après 15 min, lisez toutes les 5 min jusqu’à une hausse régulière et saisissez toutes les lectures : le résultat est extrapolé à l’ajout (même règlement).</translation>
+            <translation>Si la réaction n’est pas terminée après 15 min, lisez toutes les 5 min jusqu’à une hausse régulière et saisissez toutes les lectures : le résultat est extrapolé à l’ajout (même règlement).</translation>
         </message>
         <message>
             <source>Metaphosphoric acid burns skin and eyes: wear goggles and gloves.</source>
@@ -3736,7 +3736,7 @@
         </message>
         <message>
             <source>Don't look into the lamp of an open photometer: below 300 nm its ultraviolet radiation burns eyes and skin within minutes.</source>
-            <translation>Ne regardez pas la lampe d’un photomètre ouvert : au-dessous de 300 nm, son rayonnement ultraviolet brûle les yeux et la peau en quelques minutes.</translation>
+            <translation>Ne regardez pas la lampe d’un photomètre ouvert : au-dessous de 300 nm, son rayonnement ultraviolet brûle les yeux et la peau en quelques minutes.</translation>
         </message>
         <message>
             <source>Keep the tubes in the dark after the enzyme.</source>
@@ -3808,7 +3808,7 @@
         </message>
         <message>
             <source>Don't degas by warming or stirring: acetaldehyde goes with the gas. Cool to 4 °C, bring to pH 9 with sodium hydroxide in a closed vessel, which binds the carbon dioxide, use at once, and note the dilution.</source>
-            <translation>Ne dégazez ni en chauffant ni en agitant : l’acétaldéhyde part avec le gaz. Refroidissez à 4 °C, amenez à pH 9 avec de l’hydroxyde de sodium en récipient fermé, ce qui fixe le dioxyde de carbone, employez aussitôt et notez la dilution.</translation>
+            <translation>Ne dégazez ni en chauffant ni en agitant : l’acétaldéhyde part avec le gaz. Refroidissez à 4 °C, amenez à pH 9 avec de l’hydroxyde de sodium en récipient fermé, ce qui fixe le dioxyde de carbone, employez aussitôt et notez la dilution.</translation>
         </message>
         <message>
             <source>Distil or extract closed and cold with water, chill and filter cold; check the recovery with a spiked sample.</source>
@@ -3816,7 +3816,7 @@
         </message>
         <message>
             <source>Cool to 4 °C; precipitate with perchloric acid, 1 mol/L, in a closed tube, centrifuge cold, bring to pH 8 to 9 with potassium hydroxide, use at once. Check the recovery with a spiked sample.</source>
-            <translation>Refroidissez à 4 °C ; précipitez par l’acide perchlorique à 1 mol/L en tube fermé, centrifugez à froid, amenez à un pH de 8 à 9 avec de l’hydroxyde de potassium, employez aussitôt. Vérifiez la récupération par un ajout dosé.</translation>
+            <translation>Refroidissez à 4 °C ; précipitez par l’acide perchlorique à 1 mol/L en tube fermé, centrifugez à froid, amenez à un pH de 8 à 9 avec de l’hydroxyde de potassium, employez aussitôt. Vérifiez la récupération par un ajout dosé.</translation>
         </message>
         <message>
             <source>Homogenise frozen with ice-cold water in a closed vessel, centrifuge cold, use at once. Enter mass and extract volume with the sample; check the recovery with a spiked sample.</source>
@@ -3832,7 +3832,7 @@
         </message>
         <message>
             <source>Acetyl-CoA synthetase turns acetate into acetyl-CoA, citrate synthase joins it to oxaloacetate, and malate dehydrogenase makes that oxaloacetate anew from L-malate with one NADH for each acetate. The malate dehydrogenase equilibrium stands before the measured reaction and gives NADH of its own, so the signal is (A2 - A0) - (A1 - A0)^2 / (A2 - A0).</source>
-            <translation>L’acétyl-CoA synthétase transforme l’acétate en acétyl-CoA, la citrate synthase unit celui-ci à l’oxaloacétate, et la malate déshydrogénase reforme cet oxaloacétate à partir du L-malate, avec un NADH par molécule d’acétate. L’équilibre de la malate déshydrogénase précède la réaction mesurée et fournit lui-même du NADH ; le signal est donc (A2 - A0) - (A1 - A0)^2 / (A2 - A0).</translation>
+            <translation>L’acétyl-CoA synthétase transforme l’acétate en acétyl-CoA, la citrate synthase unit celui-ci à l’oxaloacétate, et la malate déshydrogénase reforme cet oxaloacétate à partir du L-malate, avec un NADH par molécule d’acétate. L’équilibre de la malate déshydrogénase précède la réaction mesurée et fournit lui-même du NADH ; le signal est donc (A2 − A0) − (A1 − A0)² / (A2 − A0).</translation>
         </message>
         <message>
             <source>Buffer pH 8.4 with L-malate</source>
@@ -3876,11 +3876,11 @@
         </message>
         <message>
             <source>Dilute as far as the range allows; colour alone adds the same to A0, A1 and A2. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) or polyamide for a minute, then filter.</source>
-            <translation>Diluez autant que le domaine le permet ; la couleur à elle seule ajoute autant à A0, A1 et A2. Fortement coloré : agitez 10 mL avec 0,2 g de polyvinylpolypyrrolidone (PVPP) ou de polyamide pendant une minute, puis filtrez.</translation>
+            <translation>Diluez autant que le domaine le permet ; la couleur à elle seule ajoute autant à A0, A1 et A2. Fortement coloré : agitez 10 mL avec 0,2 g de polyvinylpolypyrrolidone (PVPP) ou de polyamide pendant une minute, puis filtrez.</translation>
         </message>
         <message>
             <source>Centrifuge, or filter through a fluted filter or a membrane of 0.45 µm; throw the first millilitres away.</source>
-            <translation>Centrifugez, ou filtrez sur filtre plissé ou sur membrane de 0,45 µm ; rejetez les premiers millilitres.</translation>
+            <translation>Centrifugez, ou filtrez sur filtre plissé ou sur membrane de 0,45 µm ; rejetez les premiers millilitres.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled, loosely closed flask until no more gas comes; don't warm: acetic acid is volatile. Filter.</source>
@@ -3888,15 +3888,15 @@
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min with the stopper on, cool, make up with water, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation>Pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min, fiole bouchée, refroidissez, complétez au trait avec de l’eau, laissez 20 min dans la glace et filtrez à froid : la matière grasse est retenue.</translation>
+            <translation>Pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min, fiole bouchée, refroidissez, complétez au trait avec de l’eau, laissez 20 min dans la glace et filtrez à froid : la matière grasse est retenue.</translation>
         </message>
         <message>
             <source>Take 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter.</source>
-            <translation>Prenez 1 à 10 g : introduisez-les dans une fiole jaugée de 100 mL avec environ 60 mL d’eau, puis ajoutez, en mélangeant après chaque ajout, 5 mL de solution d’hexacyanoferrate(II) de potassium (3,6 g du trihydrate dans 100 mL), 5 mL de solution de sulfate de zinc (7,2 g de l’heptahydrate dans 100 mL) et 10 mL d’hydroxyde de sodium à 0,1 mol/L ; complétez au trait, agitez, filtrez.</translation>
+            <translation>Prenez 1 à 10 g : introduisez-les dans une fiole jaugée de 100 mL avec environ 60 mL d’eau, puis ajoutez, en mélangeant après chaque ajout, 5 mL de solution d’hexacyanoferrate(II) de potassium (3,6 g du trihydrate dans 100 mL), 5 mL de solution de sulfate de zinc (7,2 g de l’heptahydrate dans 100 mL) et 10 mL d’hydroxyde de sodium à 0,1 mol/L ; complétez au trait, agitez, filtrez.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min with the stopper on, cool, make up with water and filter. Enter mass and extract volume with the sample. Vinegar and pickles: dilute 1 to 100 or more.</source>
-            <translation>Hachez et mélangez, pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min, fiole bouchée, refroidissez, complétez au trait avec de l’eau et filtrez. Saisissez avec l’échantillon la masse et le volume d’extrait. Vinaigre et conserves au vinaigre : diluez au 1/100 ou davantage.</translation>
+            <translation>Hachez et mélangez, pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min, fiole bouchée, refroidissez, complétez au trait avec de l’eau et filtrez. Saisissez avec l’échantillon la masse et le volume d’extrait. Vinaigre et conserves au vinaigre : diluez au 1/100 ou davantage.</translation>
         </message>
         <message>
             <source>Ammonia and urea (template)</source>
@@ -3956,7 +3956,7 @@
         </message>
         <message>
             <source>Dilute as far as the range allows and give the sample a blank of its own. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) or polyamide for a minute, then filter.</source>
-            <translation>Diluez autant que le domaine le permet et prévoyez un blanc échantillon. Fortement coloré : agitez 10 mL avec 0,2 g de polyvinylpolypyrrolidone (PVPP) ou de polyamide pendant une minute, puis filtrez.</translation>
+            <translation>Diluez autant que le domaine le permet et prévoyez un blanc échantillon. Fortement coloré : agitez 10 mL avec 0,2 g de polyvinylpolypyrrolidone (PVPP) ou de polyamide pendant une minute, puis filtrez.</translation>
         </message>
         <message>
             <source>Centrifuge, or filter through a washed filter: paper may hold ammonium. Throw the first millilitres away.</source>
@@ -3968,15 +3968,15 @@
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 40 °C for 15 min, cool, make up, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation>Pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 40 °C pendant 15 min, refroidissez, complétez au trait, laissez 20 min dans la glace et filtrez à froid : la matière grasse est retenue.</translation>
+            <translation>Pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 40 °C pendant 15 min, refroidissez, complétez au trait, laissez 20 min dans la glace et filtrez à froid : la matière grasse est retenue.</translation>
         </message>
         <message>
             <source>Milk and milk products, 1 to 10 g: precipitate with 10 mL of perchloric acid, 1 mol/L, centrifuge, bring to pH 7 to 8 with potassium hydroxide, make up to 50 mL, stand in ice for 20 min, filter. Alkaline clarification loses ammonia and hot acid splits amides.</source>
-            <translation>Lait et produits laitiers, 1 à 10 g : précipitez par 10 mL d’acide perchlorique à 1 mol/L, centrifugez, amenez à un pH de 7 à 8 avec de l’hydroxyde de potassium, complétez à 50 mL, laissez 20 min dans la glace, filtrez. La clarification alcaline fait perdre de l’ammoniac, et l’acide chaud scinde les amides.</translation>
+            <translation>Lait et produits laitiers, 1 à 10 g : précipitez par 10 mL d’acide perchlorique à 1 mol/L, centrifugez, amenez à un pH de 7 à 8 avec de l’hydroxyde de potassium, complétez à 50 mL, laissez 20 min dans la glace, filtrez. La clarification alcaline fait perdre de l’ammoniac, et l’acide chaud scinde les amides.</translation>
         </message>
         <message>
             <source>Mince cold and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 40 °C for 15 min, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation>Hachez à froid et mélangez, pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 40 °C pendant 15 min, refroidissez, complétez au trait avec de l’eau et filtrez. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
+            <translation>Hachez à froid et mélangez, pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 40 °C pendant 15 min, refroidissez, complétez au trait avec de l’eau et filtrez. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
         <message>
             <source>Citric acid in wine</source>
@@ -3984,7 +3984,7 @@
         </message>
         <message>
             <source>Commission Regulation (EEC) No 2676/90, Annex, citric acid (consolidated text of 13.08.2005, Italian): volumes of sample, water and the solutions 2.1 to 2.4, 340 nm and 10 mm, readings about 5 min after mixing and about 5 min after solution 2.4, range of 20 to 400 mg/L in the pipetted solution. Molar mass and absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8. From memory: what the solutions 2.1 to 2.4 hold and the difference A1 - A2 less that of the blank. The signal window is the range in absorbance at 340 nm, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the absorbance limit, the reserve, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation>Règlement (CEE) n° 2676/90 de la Commission, annexe, acide citrique (texte consolidé du 13.08.2005, en italien) : volumes d’échantillon, d’eau et des solutions 2.1 à 2.4, 340 nm et 10 mm, lectures environ 5 min après le mélange et environ 5 min après la solution 2.4, domaine de 20 à 400 mg/L dans la solution pipetée. Masse molaire et absorptivités : norme russe pour l’acide citrique dans les jus, document 1200102279, section 8. De mémoire : ce que contiennent les solutions 2.1 à 2.4, et la différence A1 - A2 diminuée de celle du blanc. La fenêtre de mesure est ce domaine exprimé en absorbance à 340 nm, par notre propre calcul. Usage courant, sans source : les limites des attentes autour des temps indiqués, la limite d’absorbance, l’absorbance qui doit rester, les limites d’acceptation, la perte de l’étalon, le nombre usuel de tubes, le domaine habituel, les interférences, la préparation des échantillons et les précautions, lorsqu’elles ne nomment pas de source.</translation>
+            <translation>Règlement (CEE) n° 2676/90 de la Commission, annexe, acide citrique (texte consolidé du 13.08.2005, en italien) : volumes d’échantillon, d’eau et des solutions 2.1 à 2.4, 340 nm et 10 mm, lectures environ 5 min après le mélange et environ 5 min après la solution 2.4, domaine de 20 à 400 mg/L dans la solution pipetée. Masse molaire et absorptivités : norme russe pour l’acide citrique dans les jus, document 1200102279, section 8. De mémoire : ce que contiennent les solutions 2.1 à 2.4, et la différence A1 − A2 diminuée de celle du blanc. La fenêtre de mesure est ce domaine exprimé en absorbance à 340 nm, par notre propre calcul. Usage courant, sans source : les limites des attentes autour des temps indiqués, la limite d’absorbance, l’absorbance qui doit rester, les limites d’acceptation, la perte de l’étalon, le nombre usuel de tubes, le domaine habituel, les interférences, la préparation des échantillons et les précautions, lorsqu’elles ne nomment pas de source.</translation>
         </message>
         <message>
             <source>Citrate lyase splits citrate into oxaloacetate and acetate; malate and lactate dehydrogenase use one NADH for each oxaloacetate or the pyruvate that comes of it. The absorbance falls.</source>
@@ -4032,11 +4032,11 @@
         </message>
         <message>
             <source>Below 400 mg/L pipette as it is; otherwise dilute with water to 20 to 400 mg/L (same Regulation).</source>
-            <translation>Au-dessous de 400 mg/L, pipetez tel quel ; sinon, diluez à l’eau jusqu’à 20 à 400 mg/L (même règlement).</translation>
+            <translation>Au-dessous de 400 mg/L, pipetez tel quel ; sinon, diluez à l’eau jusqu’à 20 à 400 mg/L (même règlement).</translation>
         </message>
         <message>
             <source>Red wine: about 0.2 g of PVPP with 10 mL of wine, then filter (same Regulation).</source>
-            <translation>Vin rouge : environ 0,2 g de PVPP pour 10 mL de vin, puis filtrez (même règlement).</translation>
+            <translation>Vin rouge : environ 0,2 g de PVPP pour 10 mL de vin, puis filtrez (même règlement).</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, then filter.</source>
@@ -4088,19 +4088,19 @@
         </message>
         <message>
             <source>Dilute as far as the range allows and give the sample a blank of its own. Red wine and red juice: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) for a minute, then filter.</source>
-            <translation>Diluez autant que le domaine le permet et prévoyez un blanc échantillon. Vin rouge et jus rouge : agitez 10 mL avec 0,2 g de polyvinylpolypyrrolidone (PVPP) pendant une minute, puis filtrez.</translation>
+            <translation>Diluez autant que le domaine le permet et prévoyez un blanc échantillon. Vin rouge et jus rouge : agitez 10 mL avec 0,2 g de polyvinylpolypyrrolidone (PVPP) pendant une minute, puis filtrez.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, warm to 30 °C if need be, then filter.</source>
-            <translation>Agitez ou secouez dans une fiole à moitié remplie jusqu’à ce qu’il ne se dégage plus de gaz, chauffez à 30 °C s’il le faut, puis filtrez.</translation>
+            <translation>Agitez ou secouez dans une fiole à moitié remplie jusqu’à ce qu’il ne se dégage plus de gaz, chauffez à 30 °C s’il le faut, puis filtrez.</translation>
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation>Pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min, refroidissez, complétez au trait avec de l’eau, laissez 20 min dans la glace et filtrez à froid : la matière grasse est retenue.</translation>
+            <translation>Pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min, refroidissez, complétez au trait avec de l’eau, laissez 20 min dans la glace et filtrez à froid : la matière grasse est retenue.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation>Hachez et mélangez, pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min, refroidissez, complétez au trait avec de l’eau et filtrez. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
+            <translation>Hachez et mélangez, pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min, refroidissez, complétez au trait avec de l’eau et filtrez. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
         <message>
             <source>D-gluconic acid (template)</source>
@@ -4108,7 +4108,7 @@
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
-            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Absorptivités : norme russe pour le saccharose et le glucose dans les aliments, document 1200111376, section 9 ; d’autres tables donnent 3500 à 365 nm pour le NADPH (de mémoire).</translation>
+            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Absorptivités : norme russe pour le saccharose et le glucose dans les aliments, document 1200111376, section 9 ; d’autres tables donnent 3500 à 365 nm pour le NADPH (de mémoire).</translation>
         </message>
         <message>
             <source>Gluconate kinase phosphorylates D-gluconate with ATP; 6-phosphogluconate dehydrogenase turns that into ribulose-5-phosphate, carbon dioxide and NADPH. The loss of carbon dioxide takes the reaction to its end. One NADPH for each D-gluconate; the absorbance rises.</source>
@@ -4144,7 +4144,7 @@
         </message>
         <message>
             <source>D-glucono-lactone does not react as it is: for the total, hold the sample at pH 10 to 11 for 10 min first, then bring it to pH 8.</source>
-            <translation>La D-gluconolactone ne réagit pas telle quelle : pour le total, maintenez d’abord l’échantillon à un pH de 10 à 11 pendant 10 min, puis amenez-le à pH 8.</translation>
+            <translation>La D-gluconolactone ne réagit pas telle quelle : pour le total, maintenez d’abord l’échantillon à un pH de 10 à 11 pendant 10 min, puis amenez-le à pH 8.</translation>
         </message>
         <message>
             <source>6-Phosphogluconate of the sample is used up before A1 and does not count.</source>
@@ -4200,7 +4200,7 @@
         </message>
         <message>
             <source>Milk and milk products, 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Meat, 5 g: homogenise in the cold with 20 mL of perchloric acid, 1 mol/L, centrifuge, bring to pH 10 with potassium hydroxide, make up to 100 mL with water, stand in ice for 20 min, filter. A sample treated with acid never goes into the waste of the hexacyanoferrate clarification.</source>
-            <translation>Lait et produits laitiers, 1 à 10 g : introduisez-les dans une fiole jaugée de 100 mL avec environ 60 mL d’eau, puis ajoutez, en mélangeant après chaque ajout, 5 mL de solution d’hexacyanoferrate(II) de potassium (3,6 g du trihydrate dans 100 mL), 5 mL de solution de sulfate de zinc (7,2 g de l’heptahydrate dans 100 mL) et 10 mL d’hydroxyde de sodium à 0,1 mol/L ; complétez au trait, agitez, filtrez. Viande, 5 g : homogénéisez à froid avec 20 mL d’acide perchlorique à 1 mol/L, centrifugez, amenez à pH 10 avec de l’hydroxyde de potassium, complétez à 100 mL avec de l’eau, laissez 20 min dans la glace, filtrez. Un échantillon traité à l’acide ne va jamais dans les déchets de la clarification à l’hexacyanoferrate.</translation>
+            <translation>Lait et produits laitiers, 1 à 10 g : introduisez-les dans une fiole jaugée de 100 mL avec environ 60 mL d’eau, puis ajoutez, en mélangeant après chaque ajout, 5 mL de solution d’hexacyanoferrate(II) de potassium (3,6 g du trihydrate dans 100 mL), 5 mL de solution de sulfate de zinc (7,2 g de l’heptahydrate dans 100 mL) et 10 mL d’hydroxyde de sodium à 0,1 mol/L ; complétez au trait, agitez, filtrez. Viande, 5 g : homogénéisez à froid avec 20 mL d’acide perchlorique à 1 mol/L, centrifugez, amenez à pH 10 avec de l’hydroxyde de potassium, complétez à 100 mL avec de l’eau, laissez 20 min dans la glace, filtrez. Un échantillon traité à l’acide ne va jamais dans les déchets de la clarification à l’hexacyanoferrate.</translation>
         </message>
         <message>
             <source>D-malic acid (template)</source>
@@ -4244,11 +4244,11 @@
         </message>
         <message>
             <source>French order of 7 October 1987 (ECOC8700071A), annex X, D-sorbitol: volumes of the three solutions, water, sample and sorbitol dehydrogenase, 492 nm, 10 mm, 19.9 L/(mmol cm), molar mass 182.17 g/mol, about 3 g of sample in 100 mL, readings at 2 min and 2 min later, then 45 min in the dark and 15 min more. From memory: what the three solutions hold. Our own: one reading A1 (the second of the first two), one reading A2 (the larger of the last two). The signal window is the stated optimum of 20 to 350 mg/100 g with 3 g in 100 mL, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation>Arrêté français du 7 octobre 1987 (ECOC8700071A), annexe X, D-sorbitol : volumes des trois solutions, de l’eau, de l’échantillon et de la sorbitol déshydrogénase, 492 nm, 10 mm, 19,9 L/(mmol cm), masse molaire 182,17 g/mol, environ 3 g d’échantillon dans 100 mL, lectures à 2 min et 2 min plus tard, puis après 45 min à l’obscurité et 15 min de plus. De mémoire : ce que contiennent les trois solutions. De notre choix : une seule lecture A1 (la seconde des deux premières), une seule lecture A2 (la plus grande des deux dernières). La fenêtre de mesure est l’optimum indiqué de 20 à 350 mg/100 g avec 3 g dans 100 mL, par notre propre calcul. Usage courant, sans source : les limites des attentes autour des temps indiqués, les limites d’acceptation, la perte de l’étalon, le nombre usuel de tubes, le domaine habituel, les interférences, la préparation des échantillons et les précautions, lorsqu’elles ne nomment pas de source.</translation>
+            <translation>Arrêté français du 7 octobre 1987 (ECOC8700071A), annexe X, D-sorbitol : volumes des trois solutions, de l’eau, de l’échantillon et de la sorbitol déshydrogénase, 492 nm, 10 mm, 19,9 L/(mmol cm), masse molaire 182,17 g/mol, environ 3 g d’échantillon dans 100 mL, lectures à 2 min et 2 min plus tard, puis après 45 min à l’obscurité et 15 min de plus. De mémoire : ce que contiennent les trois solutions. De notre choix : une seule lecture A1 (la seconde des deux premières), une seule lecture A2 (la plus grande des deux dernières). La fenêtre de mesure est l’optimum indiqué de 20 à 350 mg/100 g avec 3 g dans 100 mL, par notre propre calcul. Usage courant, sans source : les limites des attentes autour des temps indiqués, les limites d’acceptation, la perte de l’étalon, le nombre usuel de tubes, le domaine habituel, les interférences, la préparation des échantillons et les précautions, lorsqu’elles ne nomment pas de source.</translation>
         </message>
         <message>
             <source>Sorbitol dehydrogenase turns D-sorbitol and NAD into fructose and NADH; diaphorase passes the hydrogen on to the tetrazolium salt INT, one formazan for each D-sorbitol. The absorbance at 492 nm rises. Xylitol is measured as well.</source>
-            <translation>La sorbitol déshydrogénase transforme le D-sorbitol et le NAD en fructose et NADH ; la diaphorase transmet l’hydrogène au sel de tétrazolium INT, un formazan par molécule de D-sorbitol. L’absorbance à 492 nm monte. Le xylitol est également dosé.</translation>
+            <translation>La sorbitol déshydrogénase transforme le D-sorbitol et le NAD en fructose et NADH ; la diaphorase transmet l’hydrogène au sel de tétrazolium INT, un formazan par molécule de D-sorbitol. L’absorbance à 492 nm monte. Le xylitol est également dosé.</translation>
         </message>
         <message>
             <source>First solution (buffer)</source>
@@ -4288,7 +4288,7 @@
         </message>
         <message>
             <source>Dilute with water until the pipetted solution holds 0.006 to 0.105 g/L.</source>
-            <translation>Diluez à l’eau jusqu’à ce que la solution pipetée contienne 0,006 à 0,105 g/L.</translation>
+            <translation>Diluez à l’eau jusqu’à ce que la solution pipetée contienne 0,006 à 0,105 g/L.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, then filter and dilute.</source>
@@ -4296,11 +4296,11 @@
         </message>
         <message>
             <source>Weigh about 3 g to 0.01 g, extract with 60 mL of water at 60 °C for 1 h, cool, make up to 100 mL, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation>Pesez environ 3 g à 0,01 g près, extrayez avec 60 mL d’eau à 60 °C pendant 1 h, refroidissez, complétez à 100 mL, laissez 20 min dans la glace et filtrez à froid : la matière grasse est retenue.</translation>
+            <translation>Pesez environ 3 g à 0,01 g près, extrayez avec 60 mL d’eau à 60 °C pendant 1 h, refroidissez, complétez à 100 mL, laissez 20 min dans la glace et filtrez à froid : la matière grasse est retenue.</translation>
         </message>
         <message>
             <source>Weigh about 3 g to 0.01 g, leave with 60 mL of water for 1 h, make up to 100 mL, filter (same order). Enter mass and extract volume with the sample.</source>
-            <translation>Pesez environ 3 g à 0,01 g près, laissez 1 h dans 60 mL d’eau, complétez à 100 mL, filtrez (même arrêté). Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
+            <translation>Pesez environ 3 g à 0,01 g près, laissez 1 h dans 60 mL d’eau, complétez à 100 mL, filtrez (même arrêté). Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
         <message>
             <source>Ethanol (template)</source>
@@ -4360,15 +4360,15 @@
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract closed with 60 mL of water at 40 °C for 20 min, cool closed, make up, stand in ice for 20 min and filter cold through a covered funnel.</source>
-            <translation>Pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 40 °C pendant 20 min, fiole bouchée, refroidissez sans déboucher, complétez au trait, laissez 20 min dans la glace et filtrez à froid sur un entonnoir couvert.</translation>
+            <translation>Pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 40 °C pendant 20 min, fiole bouchée, refroidissez sans déboucher, complétez au trait, laissez 20 min dans la glace et filtrez à froid sur un entonnoir couvert.</translation>
         </message>
         <message>
             <source>Take 1 to 10 g, keep closed: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter through a covered funnel.</source>
-            <translation>Prenez 1 à 10 g, gardez fermé : introduisez-les dans une fiole jaugée de 100 mL avec environ 60 mL d’eau, puis ajoutez, en mélangeant après chaque ajout, 5 mL de solution d’hexacyanoferrate(II) de potassium (3,6 g du trihydrate dans 100 mL), 5 mL de solution de sulfate de zinc (7,2 g de l’heptahydrate dans 100 mL) et 10 mL d’hydroxyde de sodium à 0,1 mol/L ; complétez au trait, agitez, filtrez sur un entonnoir couvert.</translation>
+            <translation>Prenez 1 à 10 g, gardez fermé : introduisez-les dans une fiole jaugée de 100 mL avec environ 60 mL d’eau, puis ajoutez, en mélangeant après chaque ajout, 5 mL de solution d’hexacyanoferrate(II) de potassium (3,6 g du trihydrate dans 100 mL), 5 mL de solution de sulfate de zinc (7,2 g de l’heptahydrate dans 100 mL) et 10 mL d’hydroxyde de sodium à 0,1 mol/L ; complétez au trait, agitez, filtrez sur un entonnoir couvert.</translation>
         </message>
         <message>
             <source>Mince cold and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract closed with 60 mL of water at 40 °C for 20 min, cool closed, make up and filter through a covered funnel. Enter mass and extract volume with the sample.</source>
-            <translation>Hachez à froid et mélangez, pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 40 °C pendant 20 min, fiole bouchée, refroidissez sans déboucher, complétez au trait et filtrez sur un entonnoir couvert. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
+            <translation>Hachez à froid et mélangez, pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 40 °C pendant 20 min, fiole bouchée, refroidissez sans déboucher, complétez au trait et filtrez sur un entonnoir couvert. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
         <message>
             <source>Free sulphite (template)</source>
@@ -4416,7 +4416,7 @@
         </message>
         <message>
             <source>Ascorbic acid above about 0.1 g/L slows the reaction and uses NADH: treat the sample with ascorbate oxidase first.</source>
-            <translation>L’acide ascorbique au-dessus d’environ 0,1 g/L ralentit la réaction et consomme du NADH : traitez d’abord l’échantillon à l’ascorbate oxydase.</translation>
+            <translation>L’acide ascorbique au-dessus d’environ 0,1 g/L ralentit la réaction et consomme du NADH : traitez d’abord l’échantillon à l’ascorbate oxydase.</translation>
         </message>
         <message>
             <source>Pipette from a full, closed vessel, without shaking air in. Work cold and at once: what is free changes with temperature, dilution and air.</source>
@@ -4440,7 +4440,7 @@
         </message>
         <message>
             <source>Commission Regulation (EC) No 900/2008, Annex I, sections 5.1 and 5.2: volumes of buffer, NADP, ATP, test solution, water and enzymes, the first reading after about 3 min, the second after about 15 min, readings every 5 min until the rise is steady and the extrapolation to the addition where the reaction has not ended, masses and flasks by starch content. Molar mass and absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. From memory: the wavelength of 340 nm and the path length of 10 mm in this text, what the solutions hold. Our own: four readings for the extrapolation. Common practice, no source: the waiting limits around the stated times, the signal window, the absorbance limit, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range (of the digest as made up), interferences and cautions where they name no source.</source>
-            <translation>Règlement (CE) n° 900/2008 de la Commission, annexe I, sections 5.1 et 5.2 : volumes de tampon, de NADP, d’ATP, de solution d’essai, d’eau et d’enzymes, première lecture après environ 3 min, seconde après environ 15 min, lectures toutes les 5 min jusqu’à une hausse régulière et extrapolation à l’ajout si la réaction n’est pas terminée, masses et fioles selon la teneur en amidon. Masse molaire et absorptivités : norme russe pour le saccharose et le glucose dans les aliments, document 1200111376, section 9. De mémoire : la longueur d’onde de 340 nm et le trajet optique de 10 mm dans ce texte, ce que contiennent les solutions. De notre choix : quatre lectures pour l’extrapolation. Usage courant, sans source : les limites des attentes autour des temps indiqués, la fenêtre de mesure, la limite d’absorbance, les limites d’acceptation, la perte de l’étalon, le nombre usuel de tubes, le domaine habituel (de l’hydrolysat complété), les interférences et les précautions, lorsqu’elles ne nomment pas de source.</translation>
+            <translation>Règlement (CE) n° 900/2008 de la Commission, annexe I, sections 5.1 et 5.2 : volumes de tampon, de NADP, d’ATP, de solution d’essai, d’eau et d’enzymes, première lecture après environ 3 min, seconde après environ 15 min, lectures toutes les 5 min jusqu’à une hausse régulière et extrapolation à l’ajout si la réaction n’est pas terminée, masses et fioles selon la teneur en amidon. Masse molaire et absorptivités : norme russe pour le saccharose et le glucose dans les aliments, document 1200111376, section 9. De mémoire : la longueur d’onde de 340 nm et le trajet optique de 10 mm dans ce texte, ce que contiennent les solutions. De notre choix : quatre lectures pour l’extrapolation. Usage courant, sans source : les limites des attentes autour des temps indiqués, la fenêtre de mesure, la limite d’absorbance, les limites d’acceptation, la perte de l’étalon, le nombre usuel de tubes, le domaine habituel (de l’hydrolysat complété), les interférences et les précautions, lorsqu’elles ne nomment pas de source.</translation>
         </message>
         <message>
             <source>Amyloglucosidase has turned starch and its breakdown products into D-glucose. Hexokinase phosphorylates it with ATP, and glucose-6-phosphate dehydrogenase forms one NADPH for each D-glucose; both go to their end. The absorbance rises.</source>
@@ -4480,7 +4480,7 @@
         </message>
         <message>
             <source>By the starch, or its breakdown products, expected: above 70 % weigh 0.35 to 0.4 g, 20 to 70 % at most 0.5 g, 5 to 20 % at most 1 g, below 5 % at most 2 g; make up to 500, 500, 250 and 200 mL (same Regulation). Digest as the Regulation says. Enter mass and flask volume with the sample.</source>
-            <translation>Selon l’amidon, ou ses produits de dégradation, attendus : au-dessus de 70 %, pesez 0,35 à 0,4 g, de 20 à 70 % au plus 0,5 g, de 5 à 20 % au plus 1 g, au-dessous de 5 % au plus 2 g ; complétez à 500, 500, 250 et 200 mL (même règlement). Hydrolysez comme l’indique le règlement. Saisissez avec l’échantillon la masse et le volume de la fiole.</translation>
+            <translation>Selon l’amidon, ou ses produits de dégradation, attendus : au-dessus de 70 %, pesez 0,35 à 0,4 g, de 20 à 70 % au plus 0,5 g, de 5 à 20 % au plus 1 g, au-dessous de 5 % au plus 2 g ; complétez à 500, 500, 250 et 200 mL (même règlement). Hydrolysez comme l’indique le règlement. Saisissez avec l’échantillon la masse et le volume de la fiole.</translation>
         </message>
         <message>
             <source>D-glucose and D-fructose (template)</source>
@@ -4488,7 +4488,7 @@
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes and stoichiometry: MEBAK B-590.18.112, glucose, fructose and sucrose. Molar masses: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
-            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Enzymes et stœchiométrie : MEBAK B-590.18.112, glucose, fructose et saccharose. Masses molaires : norme russe pour le saccharose et le glucose dans les aliments, document 1200111376, section 9. Absorptivités : norme russe pour le saccharose et le glucose dans les aliments, document 1200111376, section 9 ; d’autres tables donnent 3500 à 365 nm pour le NADPH (de mémoire).</translation>
+            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Enzymes et stœchiométrie : MEBAK B-590.18.112, glucose, fructose et saccharose. Masses molaires : norme russe pour le saccharose et le glucose dans les aliments, document 1200111376, section 9. Absorptivités : norme russe pour le saccharose et le glucose dans les aliments, document 1200111376, section 9 ; d’autres tables donnent 3500 à 365 nm pour le NADPH (de mémoire).</translation>
         </message>
         <message>
             <source>Hexokinase phosphorylates both sugars; glucose-6-phosphate dehydrogenase forms one NADPH for each D-glucose (A1 to A2). Phosphoglucose isomerase then turns fructose-6-phosphate over, and one NADPH is formed for each D-fructose (A2 to A3).</source>
@@ -4528,11 +4528,11 @@
         </message>
         <message>
             <source>Yeast and its enzymes go on working in an unfiltered sample: filter at once, or heat to 80 °C for 10 min, loosely stoppered.</source>
-            <translation>Les levures et leurs enzymes continuent d’agir dans un échantillon non filtré : filtrez aussitôt, ou chauffez à 80 °C pendant 10 min, bouché sans serrer.</translation>
+            <translation>Les levures et leurs enzymes continuent d’agir dans un échantillon non filtré : filtrez aussitôt, ou chauffez à 80 °C pendant 10 min, bouché sans serrer.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water and filter. Dried fruit and honey: dilute the extract 10 to 50 times. Enter mass and extract volume with the sample.</source>
-            <translation>Hachez et mélangez, pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min, refroidissez, complétez au trait avec de l’eau et filtrez. Fruits secs et miel : diluez l’extrait 10 à 50 fois. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
+            <translation>Hachez et mélangez, pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min, refroidissez, complétez au trait avec de l’eau et filtrez. Fruits secs et miel : diluez l’extrait 10 à 50 fois. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
         <message>
             <source>Glycerol (template)</source>
@@ -4584,7 +4584,7 @@
         </message>
         <message>
             <source>Take 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Or precipitate with perchloric acid, 1 mol/L, centrifuge and bring to pH 8 with potassium hydroxide; never both in one flask.</source>
-            <translation>Prenez 1 à 10 g : introduisez-les dans une fiole jaugée de 100 mL avec environ 60 mL d’eau, puis ajoutez, en mélangeant après chaque ajout, 5 mL de solution d’hexacyanoferrate(II) de potassium (3,6 g du trihydrate dans 100 mL), 5 mL de solution de sulfate de zinc (7,2 g de l’heptahydrate dans 100 mL) et 10 mL d’hydroxyde de sodium à 0,1 mol/L ; complétez au trait, agitez, filtrez. Ou précipitez par l’acide perchlorique à 1 mol/L, centrifugez et amenez à pH 8 avec de l’hydroxyde de potassium ; jamais les deux dans une même fiole.</translation>
+            <translation>Prenez 1 à 10 g : introduisez-les dans une fiole jaugée de 100 mL avec environ 60 mL d’eau, puis ajoutez, en mélangeant après chaque ajout, 5 mL de solution d’hexacyanoferrate(II) de potassium (3,6 g du trihydrate dans 100 mL), 5 mL de solution de sulfate de zinc (7,2 g de l’heptahydrate dans 100 mL) et 10 mL d’hydroxyde de sodium à 0,1 mol/L ; complétez au trait, agitez, filtrez. Ou précipitez par l’acide perchlorique à 1 mol/L, centrifugez et amenez à pH 8 avec de l’hydroxyde de potassium ; jamais les deux dans une même fiole.</translation>
         </message>
         <message>
             <source>L-ascorbic acid at 265 nm (template)</source>
@@ -4592,7 +4592,7 @@
         </message>
         <message>
             <source>L-ascorbate itself absorbs at 265 nm, dehydroascorbate does not. Ascorbate oxidase takes all of it to dehydroascorbate with the oxygen dissolved in the tube; the reaction goes to its end by itself. The absorbance falls by one L-ascorbate for each L-ascorbic acid. Needs quartz cuvettes or plastic ones for the ultraviolet.</source>
-            <translation>Le L-ascorbate absorbe lui-même à 265 nm, le déshydroascorbate non. L’ascorbate oxydase le transforme entièrement en déshydroascorbate avec l’oxygène dissous dans le tube ; la réaction va d’elle-même à son terme. L’absorbance baisse d’un L-ascorbate par molécule d’acide L-ascorbique. Demande des cuves en quartz, ou en plastique pour l’ultraviolet.</translation>
+            <translation>Le L-ascorbate absorbe lui-même à 265 nm, le déshydroascorbate non. L’ascorbate oxydase le transforme entièrement en déshydroascorbate avec l’oxygène dissous dans le tube ; la réaction va d’elle-même à son terme. L’absorbance baisse d’un L-ascorbate par molécule d’acide L-ascorbique. Demande des cuves en quartz, ou en plastique pour l’ultraviolet.</translation>
         </message>
         <message>
             <source>Buffer pH 6 with EDTA</source>
@@ -4620,11 +4620,11 @@
         </message>
         <message>
             <source>Polyphenols, proteins and preservatives absorb at 265 nm: dilute until A1 stays below 2.</source>
-            <translation>Les polyphénols, les protéines et les conservateurs absorbent à 265 nm : diluez jusqu’à ce que A1 reste au-dessous de 2.</translation>
+            <translation>Les polyphénols, les protéines et les conservateurs absorbent à 265 nm : diluez jusqu’à ce que A1 reste au-dessous de 2.</translation>
         </message>
         <message>
             <source>The enzyme absorbs at 265 nm itself: every series needs blanks.</source>
-            <translation>L’enzyme absorbe elle-même à 265 nm : chaque série demande des blancs.</translation>
+            <translation>L’enzyme absorbe elle-même à 265 nm : chaque série demande des blancs.</translation>
         </message>
         <message>
             <source>Dehydroascorbic acid does not count unless it was reduced before.</source>
@@ -4632,31 +4632,31 @@
         </message>
         <message>
             <source>L-ascorbic acid oxidises in minutes in a dilute neutral solution: dilute with metaphosphoric acid, 15 g/L, keep dark and cold, and pipette within the hour.</source>
-            <translation>L’acide L-ascorbique s’oxyde en quelques minutes en solution neutre diluée : diluez avec de l’acide métaphosphorique à 15 g/L, gardez à l’obscurité et au froid, et pipetez dans l’heure.</translation>
+            <translation>L’acide L-ascorbique s’oxyde en quelques minutes en solution neutre diluée : diluez avec de l’acide métaphosphorique à 15 g/L, gardez à l’obscurité et au froid, et pipetez dans l’heure.</translation>
         </message>
         <message>
             <source>Dilute with metaphosphoric acid, 15 g/L, as far as the range allows; give the sample a blank of its own. PVPP takes some of the ascorbic acid away: check with a spiked sample.</source>
-            <translation>Diluez avec de l’acide métaphosphorique à 15 g/L autant que le domaine le permet ; prévoyez un blanc échantillon. La PVPP enlève une partie de l’acide ascorbique : vérifiez par un ajout dosé.</translation>
+            <translation>Diluez avec de l’acide métaphosphorique à 15 g/L autant que le domaine le permet ; prévoyez un blanc échantillon. La PVPP enlève une partie de l’acide ascorbique : vérifiez par un ajout dosé.</translation>
         </message>
         <message>
             <source>Dilute with metaphosphoric acid, 15 g/L, then centrifuge or filter at once.</source>
-            <translation>Diluez avec de l’acide métaphosphorique à 15 g/L, puis centrifugez ou filtrez aussitôt.</translation>
+            <translation>Diluez avec de l’acide métaphosphorique à 15 g/L, puis centrifugez ou filtrez aussitôt.</translation>
         </message>
         <message>
             <source>Stir in the cold under cover until no more gas comes, then dilute with metaphosphoric acid, 15 g/L.</source>
-            <translation>Agitez à froid et à couvert jusqu’à ce qu’il ne se dégage plus de gaz, puis diluez avec de l’acide métaphosphorique à 15 g/L.</translation>
+            <translation>Agitez à froid et à couvert jusqu’à ce qu’il ne se dégage plus de gaz, puis diluez avec de l’acide métaphosphorique à 15 g/L.</translation>
         </message>
         <message>
             <source>Homogenise 5 g in the cold with metaphosphoric acid, 15 g/L, make up to 100 mL, stand in ice for 20 min and filter cold. Don't extract hot.</source>
-            <translation>Homogénéisez 5 g à froid avec de l’acide métaphosphorique à 15 g/L, complétez à 100 mL, laissez 20 min dans la glace et filtrez à froid. N’extrayez pas à chaud.</translation>
+            <translation>Homogénéisez 5 g à froid avec de l’acide métaphosphorique à 15 g/L, complétez à 100 mL, laissez 20 min dans la glace et filtrez à froid. N’extrayez pas à chaud.</translation>
         </message>
         <message>
             <source>Homogenise 5 g in the cold with metaphosphoric acid, 50 g/L, which precipitates protein too, make up to 100 mL, filter and dilute.</source>
-            <translation>Homogénéisez 5 g à froid avec de l’acide métaphosphorique à 50 g/L, qui précipite aussi les protéines, complétez à 100 mL, filtrez et diluez.</translation>
+            <translation>Homogénéisez 5 g à froid avec de l’acide métaphosphorique à 50 g/L, qui précipite aussi les protéines, complétez à 100 mL, filtrez et diluez.</translation>
         </message>
         <message>
             <source>Mince frozen, homogenise 5 g in the cold with metaphosphoric acid, 15 g/L, make up to 100 mL and filter at once; don't extract hot. Enter mass and extract volume with the sample.</source>
-            <translation>Hachez l’échantillon congelé, homogénéisez-en 5 g à froid avec de l’acide métaphosphorique à 15 g/L, complétez à 100 mL et filtrez aussitôt ; n’extrayez pas à chaud. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
+            <translation>Hachez l’échantillon congelé, homogénéisez-en 5 g à froid avec de l’acide métaphosphorique à 15 g/L, complétez à 100 mL et filtrez aussitôt ; n’extrayez pas à chaud. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
         <message>
             <source>L-glutamic acid at 492 nm (template)</source>
@@ -4668,7 +4668,7 @@
         </message>
         <message>
             <source>Glutamate dehydrogenase turns L-glutamate and NAD into 2-oxoglutarate, ammonium and NADH. That equilibrium lies on the side of glutamate; diaphorase pulls it over by passing the hydrogen on to the tetrazolium salt INT, one formazan for each L-glutamate. The absorbance at 492 nm rises.</source>
-            <translation>La glutamate déshydrogénase transforme le L-glutamate et le NAD en 2-oxoglutarate, ammonium et NADH. Cet équilibre est en faveur du glutamate ; la diaphorase le déplace en transmettant l’hydrogène au sel de tétrazolium INT, un formazan par molécule de L-glutamate. L’absorbance à 492 nm monte.</translation>
+            <translation>La glutamate déshydrogénase transforme le L-glutamate et le NAD en 2-oxoglutarate, ammonium et NADH. Cet équilibre est en faveur du glutamate ; la diaphorase le déplace en transmettant l’hydrogène au sel de tétrazolium INT, un formazan par molécule de L-glutamate. L’absorbance à 492 nm monte.</translation>
         </message>
         <message>
             <source>Buffer pH 8.6 with detergent</source>
@@ -4704,7 +4704,7 @@
         </message>
         <message>
             <source>Dilute as far as the range allows and give the sample a blank of its own. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) for a minute, then filter; no charcoal.</source>
-            <translation>Diluez autant que le domaine le permet et prévoyez un blanc échantillon. Fortement coloré : agitez 10 mL avec 0,2 g de polyvinylpolypyrrolidone (PVPP) pendant une minute, puis filtrez ; pas de charbon.</translation>
+            <translation>Diluez autant que le domaine le permet et prévoyez un blanc échantillon. Fortement coloré : agitez 10 mL avec 0,2 g de polyvinylpolypyrrolidone (PVPP) pendant une minute, puis filtrez ; pas de charbon.</translation>
         </message>
         <message>
             <source>L-lactic acid (template)</source>
@@ -4776,7 +4776,7 @@
         </message>
         <message>
             <source>OIV-MA-AS313-11 (R2009), L-malic acid, enzymatic method, sections 3.3 to 5 (French text): volumes of buffer, NAD, water, GOT and sample, the first reading after about 3 min, and the range of 30 to 350 mg/L in the pipetted solution, below it up to 1 mL of sample. Molar mass: OIV resolution OENO 30/2004. From memory: the 0.01 mL of L-malate dehydrogenase, the second reading after 5 to 10 min, the difference A2 - A1 less that of the blank, the identity of the absorptivities (6180, 6300 and 3400 L/(mol cm), as in the Russian standard for citric acid in juices, document 1200102279, section 8). The signal window is that range in absorbance at 340 nm, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the absorbance limit, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation>OIV-MA-AS313-11 (R2009), acide L-malique, méthode enzymatique, sections 3.3 à 5 (texte français) : volumes de tampon, de NAD, d’eau, de GOT et d’échantillon, première lecture après environ 3 min, et domaine de 30 à 350 mg/L dans la solution pipetée et, en dessous, jusqu’à 1 mL d’échantillon. Masse molaire : résolution OIV OENO 30/2004. De mémoire : les 0,01 mL de L-malate déshydrogénase, la seconde lecture après 5 à 10 min, la différence A2 - A1 diminuée de celle du blanc, l’identité des absorptivités (6180, 6300 et 3400 L/(mol cm), comme dans la norme russe pour l’acide citrique dans les jus, document 1200102279, section 8). La fenêtre de mesure est ce domaine exprimé en absorbance à 340 nm, par notre propre calcul. Usage courant, sans source : les limites des attentes autour des temps indiqués, la limite d’absorbance, les limites d’acceptation, la perte de l’étalon, le nombre usuel de tubes, le domaine habituel, les interférences, la préparation des échantillons et les précautions, lorsqu’elles ne nomment pas de source.</translation>
+            <translation>OIV-MA-AS313-11 (R2009), acide L-malique, méthode enzymatique, sections 3.3 à 5 (texte français) : volumes de tampon, de NAD, d’eau, de GOT et d’échantillon, première lecture après environ 3 min, et domaine de 30 à 350 mg/L dans la solution pipetée et, en dessous, jusqu’à 1 mL d’échantillon. Masse molaire : résolution OIV OENO 30/2004. De mémoire : les 0,01 mL de L-malate déshydrogénase, la seconde lecture après 5 à 10 min, la différence A2 − A1 diminuée de celle du blanc, l’identité des absorptivités (6180, 6300 et 3400 L/(mol cm), comme dans la norme russe pour l’acide citrique dans les jus, document 1200102279, section 8). La fenêtre de mesure est ce domaine exprimé en absorbance à 340 nm, par notre propre calcul. Usage courant, sans source : les limites des attentes autour des temps indiqués, la limite d’absorbance, les limites d’acceptation, la perte de l’étalon, le nombre usuel de tubes, le domaine habituel, les interférences, la préparation des échantillons et les précautions, lorsqu’elles ne nomment pas de source.</translation>
         </message>
         <message>
             <source>L-malate dehydrogenase turns L-malate and NAD into oxaloacetate and NADH. That equilibrium lies on the side of malate; the transaminase GOT pulls it over by taking the oxaloacetate away with L-glutamate. One NADH for each L-malate; the absorbance rises.</source>
@@ -4800,7 +4800,7 @@
         </message>
         <message>
             <source>Hexokinase and glucose-6-phosphate dehydrogenase first use up the free D-glucose (before A1). Beta-galactosidase then splits lactose, and one NADPH is formed for each D-glucose set free, one for each lactose. The phosphorylation takes the reaction to its end. The absorbance rises. Results are anhydrous lactose; times 360.31 / 342.30 gives the monohydrate.</source>
-            <translation>L’hexokinase et la glucose-6-phosphate déshydrogénase consomment d’abord le D-glucose libre (avant A1). La bêta-galactosidase scinde ensuite le lactose, et un NADPH est formé par molécule de D-glucose libérée, soit une par molécule de lactose. La phosphorylation mène la réaction à son terme. L’absorbance monte. Les résultats sont en lactose anhydre ; multipliés par 360,31 / 342,30, ils donnent le monohydrate.</translation>
+            <translation>L’hexokinase et la glucose-6-phosphate déshydrogénase consomment d’abord le D-glucose libre (avant A1). La bêta-galactosidase scinde ensuite le lactose, et un NADPH est formé par molécule de D-glucose libérée, soit un par molécule de lactose. La phosphorylation mène la réaction à son terme. L’absorbance monte. Les résultats sont en lactose anhydre ; multipliés par 360,31 / 342,30, ils donnent le monohydrate.</translation>
         </message>
         <message>
             <source>Buffer pH 7.5 with magnesium</source>
@@ -4840,11 +4840,11 @@
         </message>
         <message>
             <source>Cream, cheese, chocolate: weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, clarify as a protein-rich sample, make up, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation>Crème, fromage, chocolat : pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min, refroidissez, clarifiez comme un échantillon riche en protéines, complétez au trait, laissez 20 min dans la glace et filtrez à froid : la matière grasse est retenue.</translation>
+            <translation>Crème, fromage, chocolat : pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min, refroidissez, clarifiez comme un échantillon riche en protéines, complétez au trait, laissez 20 min dans la glace et filtrez à froid : la matière grasse est retenue.</translation>
         </message>
         <message>
             <source>Milk and milk products, 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Dilute the filtrate into the range.</source>
-            <translation>Lait et produits laitiers, 1 à 10 g : introduisez-les dans une fiole jaugée de 100 mL avec environ 60 mL d’eau, puis ajoutez, en mélangeant après chaque ajout, 5 mL de solution d’hexacyanoferrate(II) de potassium (3,6 g du trihydrate dans 100 mL), 5 mL de solution de sulfate de zinc (7,2 g de l’heptahydrate dans 100 mL) et 10 mL d’hydroxyde de sodium à 0,1 mol/L ; complétez au trait, agitez, filtrez. Diluez le filtrat pour entrer dans le domaine.</translation>
+            <translation>Lait et produits laitiers, 1 à 10 g : introduisez-les dans une fiole jaugée de 100 mL avec environ 60 mL d’eau, puis ajoutez, en mélangeant après chaque ajout, 5 mL de solution d’hexacyanoferrate(II) de potassium (3,6 g du trihydrate dans 100 mL), 5 mL de solution de sulfate de zinc (7,2 g de l’heptahydrate dans 100 mL) et 10 mL d’hydroxyde de sodium à 0,1 mol/L ; complétez au trait, agitez, filtrez. Diluez le filtrat pour entrer dans le domaine.</translation>
         </message>
         <message>
             <source>Nitrate (template)</source>
@@ -4892,7 +4892,7 @@
         </message>
         <message>
             <source>Vegetables, meat: mince, weigh 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 80 °C for 15 min, which also stops the sample's own enzymes, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation>Légumes, viande : hachez, pesez 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 80 °C pendant 15 min, ce qui arrête aussi les enzymes de l’échantillon, refroidissez, complétez au trait avec de l’eau et filtrez. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
+            <translation>Légumes, viande : hachez, pesez 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 80 °C pendant 15 min, ce qui arrête aussi les enzymes de l’échantillon, refroidissez, complétez au trait avec de l’eau et filtrez. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
         <message>
             <source>Sucrose by difference after inversion (template)</source>
@@ -4900,7 +4900,7 @@
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes and stoichiometry: TCVN 10697:2015 (EN 12146:1996), sucrose in juices. Molar masses: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
-            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Enzymes et stœchiométrie : TCVN 10697:2015 (EN 12146:1996), saccharose dans les jus. Masses molaires : norme russe pour le saccharose et le glucose dans les aliments, document 1200111376, section 9. Absorptivités : norme russe pour le saccharose et le glucose dans les aliments, document 1200111376, section 9 ; d’autres tables donnent 3500 à 365 nm pour le NADPH (de mémoire).</translation>
+            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Enzymes et stœchiométrie : TCVN 10697:2015 (EN 12146:1996), saccharose dans les jus. Masses molaires : norme russe pour le saccharose et le glucose dans les aliments, document 1200111376, section 9. Absorptivités : norme russe pour le saccharose et le glucose dans les aliments, document 1200111376, section 9 ; d’autres tables donnent 3500 à 365 nm pour le NADPH (de mémoire).</translation>
         </message>
         <message>
             <source>Beta-fructosidase splits sucrose into D-glucose and D-fructose at pH 4.6. The buffer of pH 7.6 then ends the inversion, and hexokinase and glucose-6-phosphate dehydrogenase form one NADPH for each D-glucose, that of the sucrose and that which was free. Sucrose is the difference from the free D-glucose, which the method D-glucose and D-fructose measures in the same sample, times 342.3 / 180.16. The absorbance rises.</source>
@@ -4932,7 +4932,7 @@
         </message>
         <message>
             <source>Much free D-glucose makes the difference uncertain: sucrose below 5 g/L beside much glucose cannot be measured accurately (EN 12146:1996).</source>
-            <translation>Beaucoup de D-glucose libre rend la différence incertaine : au-dessous de 5 g/L à côté de beaucoup de glucose, le saccharose ne peut pas être mesuré avec exactitude (EN 12146:1996).</translation>
+            <translation>Beaucoup de D-glucose libre rend la différence incertaine : au-dessous de 5 g/L à côté de beaucoup de glucose, le saccharose ne peut pas être mesuré avec exactitude (EN 12146:1996).</translation>
         </message>
         <message>
             <source>A sample of its own acid or buffer holds the pH away from 4.6: dilute or neutralise.</source>
@@ -4948,7 +4948,7 @@
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min (acid fruit: neutralise first), cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation>Hachez et mélangez, pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min (fruits acides : neutralisez d’abord), refroidissez, complétez au trait avec de l’eau et filtrez. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
+            <translation>Hachez et mélangez, pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min (fruits acides : neutralisez d’abord), refroidissez, complétez au trait avec de l’eau et filtrez. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
         <message>
             <source>Total sulphite (template)</source>
@@ -4988,15 +4988,15 @@
         </message>
         <message>
             <source>Shake 5 g with water at pH 8 in a closed 100 mL flask at 60 °C for 5 min, cool closed, make up, chill in ice and filter cold.</source>
-            <translation>Agitez 5 g avec de l’eau à pH 8 en fiole fermée de 100 mL à 60 °C pendant 5 min, refroidissez sans déboucher, complétez au trait, refroidissez dans la glace et filtrez à froid.</translation>
+            <translation>Agitez 5 g avec de l’eau à pH 8 en fiole fermée de 100 mL à 60 °C pendant 5 min, refroidissez sans déboucher, complétez au trait, refroidissez dans la glace et filtrez à froid.</translation>
         </message>
         <message>
             <source>Take 5 to 10 g: bring into a 100 mL volumetric flask with 60 mL of water, bring to pH 8, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, filter, use at once. Acid deproteinisation drives sulphur dioxide off.</source>
-            <translation>Prenez 5 à 10 g : introduisez-les dans une fiole jaugée de 100 mL avec 60 mL d’eau, amenez à pH 8, puis ajoutez, en mélangeant après chaque ajout, 5 mL de solution d’hexacyanoferrate(II) de potassium (3,6 g du trihydrate dans 100 mL), 5 mL de solution de sulfate de zinc (7,2 g de l’heptahydrate dans 100 mL) et 10 mL d’hydroxyde de sodium à 0,1 mol/L ; complétez au trait, filtrez, employez aussitôt. La déprotéinisation acide chasse le dioxyde de soufre.</translation>
+            <translation>Prenez 5 à 10 g : introduisez-les dans une fiole jaugée de 100 mL avec 60 mL d’eau, amenez à pH 8, puis ajoutez, en mélangeant après chaque ajout, 5 mL de solution d’hexacyanoferrate(II) de potassium (3,6 g du trihydrate dans 100 mL), 5 mL de solution de sulfate de zinc (7,2 g de l’heptahydrate dans 100 mL) et 10 mL d’hydroxyde de sodium à 0,1 mol/L ; complétez au trait, filtrez, employez aussitôt. La déprotéinisation acide chasse le dioxyde de soufre.</translation>
         </message>
         <message>
             <source>Dried fruit, potato products, 1 to 5 g: mince in the cold, shake with 60 mL of water of pH 8 in a closed 100 mL flask at 60 °C for 15 min, cool closed, make up with water and filter through a covered funnel; use at once. Enter mass and extract volume with the sample.</source>
-            <translation>Fruits secs, produits de pomme de terre, 1 à 5 g : hachez à froid, agitez avec 60 mL d’eau à pH 8 en fiole fermée de 100 mL à 60 °C pendant 15 min, refroidissez sans déboucher, complétez au trait avec de l’eau et filtrez sur un entonnoir couvert ; employez aussitôt. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
+            <translation>Fruits secs, produits de pomme de terre, 1 à 5 g : hachez à froid, agitez avec 60 mL d’eau à pH 8 en fiole fermée de 100 mL à 60 °C pendant 15 min, refroidissez sans déboucher, complétez au trait avec de l’eau et filtrez sur un entonnoir couvert ; employez aussitôt. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
         <message>
             <source>Acetaldehyde + NAD⁺ + H2O → acetate + NADH + 2 H⁺ (aldehyde dehydrogenase)</source>
@@ -5084,7 +5084,7 @@
         </message>
         <message>
             <source>The absorptivity of L-ascorbate at 265 nm and pH 6 to 7 stands in lists from 14000 to 16500 L/(mol cm): calibrate against a standard of the day.</source>
-            <translation>L’absorptivité du L-ascorbate à 265 nm et à un pH de 6 à 7 va, selon les tables, de 14000 à 16500 L/(mol cm) : étalonnez avec un étalon du jour.</translation>
+            <translation>L’absorptivité du L-ascorbate à 265 nm et à un pH de 6 à 7 va, selon les tables, de 14000 à 16500 L/(mol cm) : étalonnez avec un étalon du jour.</translation>
         </message>
         <message>
             <source>L-glutamate + NAD⁺ + H2O → 2-oxoglutarate + NH4⁺ + NADH + H⁺ (glutamate dehydrogenase)</source>
@@ -5554,11 +5554,11 @@
         </message>
         <message>
             <source>Nothing was stored for the lot %1: a volume is more than 0 and at most %2 mL, not %3.</source>
-            <translation>Rien n’a été enregistré du lot %1 : un volume est supérieur à 0 et au plus de %2 mL, pas %3.</translation>
+            <translation>Rien n’a été enregistré du lot %1 : un volume est supérieur à 0 et au plus de %2 mL, pas %3.</translation>
         </message>
         <message>
             <source>Nothing was stored: the lot %1 has %2 mL left, less than the %3 mL taken; correct what is left first, if that is wrong.</source>
-            <translation>Rien n’a été enregistré : il reste %2 mL du lot %1, moins que les %3 mL pris ; corrigez d’abord le reste, s’il est faux.</translation>
+            <translation>Rien n’a été enregistré : il reste %2 mL du lot %1, moins que les %3 mL pris ; corrigez d’abord le reste, s’il est faux.</translation>
         </message>
         <message>
             <source>The lot keeps its label, since another needs a reason: say why.</source>
@@ -5590,11 +5590,11 @@
         </message>
         <message>
             <source>The lot %1 was not corrected: what is found in it must lie between 0 and %2 mL, not %3.</source>
-            <translation>Le lot %1 n’a pas été corrigé : ce qui s’y trouve doit être compris entre 0 et %2 mL, pas %3.</translation>
+            <translation>Le lot %1 n’a pas été corrigé : ce qui s’y trouve doit être compris entre 0 et %2 mL, pas %3.</translation>
         </message>
         <message>
             <source>The lot %1 has %2 mL left already; nothing was stored.</source>
-            <translation>Il reste déjà %2 mL du lot %1 ; rien n’a été enregistré.</translation>
+            <translation>Il reste déjà %2 mL du lot %1 ; rien n’a été enregistré.</translation>
         </message>
         <message>
             <source>The notebook holds no lot number %1; nothing was stored: choose one from its list of lots.</source>
@@ -5734,7 +5734,7 @@
         </message>
         <message>
             <source>Nothing was stored: a clock that was set by 0 s was not set.</source>
-            <translation>Rien n’a été enregistré : une horloge réglée de 0 s n’a pas été réglée.</translation>
+            <translation>Rien n’a été enregistré : une horloge réglée de 0 s n’a pas été réglée.</translation>
         </message>
         <message>
             <source>The limits were not stored: %1: %2.</source>
@@ -5882,7 +5882,7 @@
         </message>
         <message>
             <source>The passphrase was not tried, since the last %1 were wrong: wait %2 s, then type it again, or ask a head for another one.</source>
-            <translation>La phrase de passe n’a pas été essayée, car les %1 dernières étaient fausses : attendez %2 s, puis tapez-la à nouveau, ou demandez-en une autre à un responsable.</translation>
+            <translation>La phrase de passe n’a pas été essayée, car les %1 dernières étaient fausses : attendez %2 s, puis tapez-la à nouveau, ou demandez-en une autre à un responsable.</translation>
         </message>
         <message>
             <source>Nothing was stored: only a head keeps the list of people, and %1 is not one.</source>
@@ -5910,7 +5910,7 @@
         </message>
         <message>
             <source>Tube %1 was not ticked: the volume that went in must lie between 0 and %2 mL, not %3.</source>
-            <translation>Le tube %1 n’a pas été coché : le volume introduit doit être compris entre 0 et %2 mL, pas %3.</translation>
+            <translation>Le tube %1 n’a pas été coché : le volume introduit doit être compris entre 0 et %2 mL, pas %3.</translation>
         </message>
         <message>
             <source>Tube %1 was not ticked, since the pipette %2 cannot be used: %3.</source>
@@ -6234,7 +6234,7 @@
         </message>
         <message>
             <source>The notebook %1 was removed, moved or replaced while it was open; nothing of this step was stored: put the file back where it was, or close the program and open the notebook where it is now.</source>
-            <translation>Le cahier %1 a été retiré, déplacé ou remplacé pendant qu’il était ouvert ; rien de cette étape n’a été enregistré : remettez le fichier où il était, ou fermez le programme et ouvrez le cahier là où il est maintenant.</translation>
+            <translation>Le cahier %1 a été retiré, déplacé ou remplacé pendant qu’il était ouvert ; rien de cette opération n’a été enregistré : remettez le fichier où il était, ou fermez le programme et ouvrez le cahier là où il est maintenant.</translation>
         </message>
         <message>
             <source>%1; %2</source>
@@ -6326,15 +6326,15 @@
         </message>
         <message>
             <source>Nothing was stored for the lot %1: a place has %2 to %3 °C, not %4.</source>
-            <translation>Rien n’a été enregistré pour le lot %1 : un emplacement a %2 à %3 °C, pas %4.</translation>
+            <translation>Rien n’a été enregistré pour le lot %1 : un emplacement a %2 à %3 °C, pas %4.</translation>
         </message>
         <message>
             <source>Nothing was stored for the lot %1: the place cannot be at least %2 and at most %3 °C; give the lower one first.</source>
-            <translation>Rien n’a été enregistré pour le lot %1 : l’emplacement ne peut pas avoir au moins %2 et au plus %3 °C ; donnez d’abord la température la plus basse.</translation>
+            <translation>Rien n’a été enregistré pour le lot %1 : l’emplacement ne peut pas avoir au moins %2 et au plus %3 °C ; donnez d’abord la température la plus basse.</translation>
         </message>
         <message>
             <source>The lot %1 was not stored: its mass is more than 0 and at most %2 mg, not %3; leave it out where the label says none.</source>
-            <translation>Le lot %1 n’a pas été enregistré : sa masse est supérieure à 0 et d’au plus %2 mg, pas %3 ; omettez-la si l’étiquette n’en dit rien.</translation>
+            <translation>Le lot %1 n’a pas été enregistré : sa masse est supérieure à 0 et d’au plus %2 mg, pas %3 ; omettez-la si l’étiquette n’en dit rien.</translation>
         </message>
         <message>
             <source>The copy of the notebook %1 is damaged (%2: %3), so the notebook itself may be as well; the copy was taken away: have plateau verify list all that is wrong, and keep the backups there are.</source>
@@ -6690,7 +6690,7 @@
         </message>
         <message>
             <source>kind</source>
-            <translation>genre</translation>
+            <translation>type</translation>
         </message>
         <message>
             <source>lot</source>
@@ -6822,7 +6822,7 @@
         </message>
         <message>
             <source>The notebook %1 cannot be reached, since its folder may not be entered; see that you have the right to, or choose another notebook.</source>
-            <translation>Le cahier %1 est hors d’atteinte, car on ne peut pas entrer dans son dossier ; vérifiez que vous en avez le droit, ou choisissez un autre cahier.</translation>
+            <translation>Le cahier %1 est inaccessible, car l’accès à son dossier est refusé ; vérifiez vos droits d’accès, ou choisissez un autre cahier.</translation>
         </message>
         <message>
             <source>is not as the records say, so that what waits to be repeated may not be shown</source>
@@ -6854,7 +6854,7 @@
         </message>
         <message>
             <source>Reading %1 of tube %2 has that value already; nothing was stored: a correction gives another value.</source>
-            <translation>La lecture %1 du tube %2 est déjà celle-là ; rien n’a été enregistré : une correction donne une autre valeur.</translation>
+            <translation>La lecture %1 du tube %2 a déjà cette valeur ; rien n’a été enregistré : une correction donne une autre valeur.</translation>
         </message>
         <message>
             <source>What did not pass is decided sample by sample; everything else passed.</source>
@@ -7446,7 +7446,7 @@
         </message>
         <message>
             <source>size</source>
-            <translation>grandeur</translation>
+            <translation>largeur</translation>
         </message>
         <message>
             <source>solvent</source>
@@ -7716,7 +7716,7 @@
         </message>
         <message>
             <source>cuvette of the %1</source>
-            <translation>cuve de : %1</translation>
+            <translation>cuve du %1</translation>
         </message>
         <message>
             <source>cuvette</source>
@@ -7838,7 +7838,7 @@
         </message>
         <message>
             <source>must be greater than 0 and at most %1 mL, the width of the pipette's range, not %2</source>
-            <translation>doit être supérieur à 0 et au plus de %1 mL, la largeur du domaine de la pipette, pas %2</translation>
+            <translation>doit être supérieur à 0 et au plus de %1 mL, la largeur du domaine de la pipette, pas %2</translation>
         </message>
         <message>
             <source>makes more than %1 settings; give a coarser step</source>
@@ -7846,7 +7846,7 @@
         </message>
         <message>
             <source>must go a whole number of times into the %1 mL between smallest_mL and largest_mL</source>
-            <translation>doit aller un nombre entier de fois dans les %1 mL entre smallest_mL et largest_mL</translation>
+            <translation>doit aller un nombre entier de fois dans les %1 mL entre smallest_mL et largest_mL</translation>
         </message>
         <message>
             <source>the name</source>
@@ -7954,8 +7954,8 @@
         <message numerus="yes">
             <source>low, enough for %n tubes</source>
             <translation>
-                <numerusform>presque vide, suffit pour %n tube</numerusform>
-                <numerusform>presque vide, suffit pour %n tubes</numerusform>
+                <numerusform>presque vide, assez pour %n tube</numerusform>
+                <numerusform>presque vide, assez pour %n tubes</numerusform>
             </translation>
         </message>
         <message>
@@ -8068,11 +8068,11 @@
         </message>
         <message>
             <source>a rack has 1 to %1 positions, not %2 x %3</source>
-            <translation>un portoir a 1 à %1 positions, pas %2 x %3</translation>
+            <translation>un portoir a 1 à %1 positions, pas %2 × %3</translation>
         </message>
         <message>
             <source>a rack of %1 x %2 does not hold the run's %3 tubes</source>
-            <translation>un portoir de %1 x %2 ne contient pas les %3 tubes de la série</translation>
+            <translation>un portoir de %1 × %2 ne contient pas les %3 tubes de la série</translation>
         </message>
         <message>
             <source>nobody but the run answers for its replicates</source>
@@ -8194,7 +8194,7 @@
         </message>
         <message>
             <source>it has %1 kB; at most %2 kB are allowed</source>
-            <translation>elle fait %1 ko ; %2 ko au plus sont permis</translation>
+            <translation>elle fait %1 ko ; %2 ko au plus sont permis</translation>
         </message>
         <message>
             <source>is a unit of neither a product nor a measurand; name one of them</source>
@@ -8348,7 +8348,7 @@
         </message>
         <message>
             <source>the run came with this number</source>
-            <translation>la série est arrivée avec ce nombre</translation>
+            <translation>ce nombre est arrivé avec la série</translation>
         </message>
         <message>
             <source>dilution step %1 to %2</source>
@@ -8402,7 +8402,7 @@
         </message>
         <message>
             <source>the method has no absorptivity for %1 nm; it has one for %2 nm</source>
-            <translation>la méthode n’a pas d’absorptivité à %1 nm ; elle en a une à %2 nm</translation>
+            <translation>la méthode n’a pas d’absorptivité à %1 nm ; elle en a une à %2 nm</translation>
         </message>
         <message>
             <source>the method takes no reading %1; it takes %2</source>
@@ -8414,7 +8414,7 @@
         </message>
         <message>
             <source>the tube holds %1 mL in the end; at most %2 mL are allowed</source>
-            <translation>le tube contient %1 mL à la fin ; %2 mL au plus sont permis</translation>
+            <translation>le tube contient %1 mL à la fin ; %2 mL au plus sont permis</translation>
         </message>
         <message>
             <source>the method has no measurand %1; leave it out or correct it</source>
@@ -8441,7 +8441,7 @@
         </message>
         <message>
             <source>must not be larger than makeUpTo_mL: %1 mL cannot be made up to %2 mL</source>
-            <translation>ne doit pas être supérieur à makeUpTo_mL : %1 mL ne peuvent pas être complétés à %2 mL</translation>
+            <translation>ne doit pas être supérieur à makeUpTo_mL : %1 mL ne peuvent pas être complétés à %2 mL</translation>
         </message>
         <message>
             <source>dilutes more than %1 times; check the volumes</source>
@@ -8532,7 +8532,7 @@
         </message>
         <message>
             <source>%1 min lies before %2 (%3 min), which comes first in the method; one of the two was marked at the wrong time</source>
-            <translation>%1 min précède %2 (%3 min), que la méthode place avant ; l’un des deux a été marqué à une mauvaise heure</translation>
+            <translation>%1 min précède %2 (%3 min), que la méthode place avant ; l’un des deux a été marqué à une mauvaise heure</translation>
         </message>
     </context>
     <context>
@@ -8579,7 +8579,7 @@
         </message>
         <message>
             <source>must be later than the reading before: %1 min is not later than %2 min</source>
-            <translation>doit être postérieur à la lecture précédente : %1 min n’est pas postérieur à %2 min</translation>
+            <translation>doit être postérieur à la lecture précédente : %1 min n’est pas postérieur à %2 min</translation>
         </message>
         <message>
             <source>no tube holds the sample %1</source>
@@ -8644,7 +8644,7 @@ Fonctionne avec :
 %2
 Couleurs d’état : Okabe et Ito, Color Universal Design, 2008.
 
-Les instructions du fournisseur, vos règles de sécurité locales et la pratique autorisée priment. Le nom de la personne sur un enregistrement est ce qui a été tapé, non une preuve d’identité.</translation>
+Les instructions du fournisseur, vos règles de sécurité locales et les règles de la profession priment. Le nom de la personne sur un enregistrement est ce qui a été tapé, non une preuve d’identité.</translation>
         </message>
     </context>
     <context>
@@ -8687,7 +8687,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>%1 at 0 min by the line through the last %2 points, %3.</source>
-            <translation>%1 à 0 min par la droite passant par les %2 derniers points, %3.</translation>
+            <translation>%1 à 0 min par la droite passant par les %2 derniers points, %3.</translation>
         </message>
         <message>
             <source>%1 at the addition of %2 by the line through the last %3 points, %4.</source>
@@ -8717,7 +8717,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>%1 nm</source>
-            <translation>%1 nm</translation>
+            <translation>%1 nm</translation>
         </message>
         <message>
             <source>Sample</source>
@@ -8729,11 +8729,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>%1 mL</source>
-            <translation>%1 mL</translation>
+            <translation>%1 mL</translation>
         </message>
         <message>
             <source>%1 mL, not made up</source>
-            <translation>%1 mL, non complété</translation>
+            <translation>%1 mL, non complété</translation>
         </message>
         <message>
             <source>%1 – %2</source>
@@ -9467,7 +9467,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Nothing can be taken yet: the column counts the tubes. Choose the one of the absorbance, and this one for the tube.</source>
-            <translation>Rien ne peut encore être repris : la colonne compte les tubes. Choisissez celle de l’absorbance, et celle-ci pour le tube.</translation>
+            <translation>Rien ne peut encore être pris : la colonne compte les tubes. Choisissez celle de l’absorbance, et celle-ci pour le tube.</translation>
         </message>
     </context>
     <context>
@@ -9581,7 +9581,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>%1 kB</source>
-            <translation>%1 ko</translation>
+            <translation>%1 ko</translation>
         </message>
         <message>
             <source>Stopped; nothing was made, and nothing is known of the rest.</source>
@@ -9666,7 +9666,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message numerus="yes">
             <source>%n findings. The first: %1: %2. plateau verify lists them all.</source>
             <translation>
-                <numerusform>%n constat. Le premier : %1 : %2. plateau verify les énumère tous.</numerusform>
+                <numerusform>%n constat : %1 : %2.</numerusform>
                 <numerusform>%n constats. Le premier : %1 : %2. plateau verify les énumère tous.</numerusform>
             </translation>
         </message>
@@ -9830,7 +9830,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>The passphrase was taken out, since nobody did anything for a minute: type it again.</source>
-            <translation>La phrase de passe a été effacée, car rien ne s’est passé pendant une minute : saisissez-la de nouveau.</translation>
+            <translation>La phrase de passe a été effacée, car rien ne s’est passé pendant une minute : tapez-la à nouveau.</translation>
         </message>
     </context>
     <context>
@@ -10675,7 +10675,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Plateau keeps runs, readings, lots and decisions in one file, the notebook. It is only ever added to, and backed up automatically.</source>
-            <translation>Plateau garde les séries, les lectures, les lots et les décisions dans un seul fichier, le cahier. On ne fait qu’y ajouter, et il est sauvegardé de lui-même.</translation>
+            <translation>Plateau garde les séries, les lectures, les lots et les décisions dans un seul fichier, le cahier. On ne fait qu’y ajouter, et il est sauvegardé automatiquement.</translation>
         </message>
         <message>
             <source>The bench, the books and the control charts of an invented company that makes cider and packs dried fruit. It is a copy, thrown away when the window closes.</source>
@@ -11627,12 +11627,12 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Étiquettes en PDF</translation>
         </message>
         <message>
-            <source>A4, 210 x 297 mm</source>
-            <translation>A4, 210 x 297 mm</translation>
+            <source>A4, 210 × 297 mm</source>
+            <translation>A4, 210 × 297 mm</translation>
         </message>
         <message>
-            <source>Letter, 8.5 x 11 inch</source>
-            <translation>Letter, 8,5 x 11 pouces</translation>
+            <source>Letter, 8.5 × 11 inch</source>
+            <translation>Letter, 8,5 × 11 pouces</translation>
         </message>
         <message>
             <source>&amp;Paper</source>
@@ -11758,7 +11758,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Margins and gaps of a sheet of labels are 0 mm or more.</source>
-            <translation>Les marges et écarts d’une planche d’étiquettes sont de 0 mm ou plus.</translation>
+            <translation>Les marges et écarts d’une planche d’étiquettes sont de 0 mm ou plus.</translation>
         </message>
         <message>
             <source>The labels take %1 by %2, but the paper has only %3 by %4.</source>
@@ -12404,7 +12404,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Its si&amp;ze</source>
-            <translation>Sa &amp;grandeur</translation>
+            <translation>Sa lar&amp;geur</translation>
         </message>
         <message>
             <source>&amp;Reason for the change</source>
@@ -12455,7 +12455,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>one-sided 95 % (1.64 u, more for few readings)</source>
-            <translation>unilatérale à 95 % (1,64 u, plus s’il y a peu de lectures)</translation>
+            <translation>unilatérale à 95 % (1,64 u, plus s’il y a peu de lectures)</translation>
         </message>
         <message>
             <source>a multiple of the expanded uncertainty U</source>
@@ -12471,7 +12471,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>%1, %2 U</source>
-            <translation>%1, %2 U</translation>
+            <translation>%1, %2 U</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -12768,7 +12768,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>%1. On a report it is at most 48 mm wide and 20 mm high.</source>
-            <translation>%1. Sur un rapport, il fait au plus 48 mm de large et 20 mm de haut.</translation>
+            <translation>%1. Sur un rapport, il fait au plus 48 mm de large et 20 mm de haut.</translation>
         </message>
         <message>
             <source>A PNG or SVG picture; reports without one begin with the name alone.</source>
@@ -12787,7 +12787,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>%1 was not taken: %2. Choose a PNG or SVG picture of at most %3 kB.</source>
-            <translation>%1 n’a pas été pris : %2. Choisissez une image PNG ou SVG d’au plus %3 ko.</translation>
+            <translation>%1 n’a pas été pris : %2. Choisissez une image PNG ou SVG d’au plus %3 ko.</translation>
         </message>
         <message>
             <source>it cannot be opened (%1)</source>
@@ -12795,7 +12795,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>it has %1 kB</source>
-            <translation>elle fait %1 ko</translation>
+            <translation>elle fait %1 ko</translation>
         </message>
         <message>
             <source>it is neither a PNG nor an SVG picture</source>
@@ -12803,11 +12803,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>SVG, %1 kB</source>
-            <translation>SVG, %1 ko</translation>
+            <translation>SVG, %1 ko</translation>
         </message>
         <message>
-            <source>PNG, %1 x %2 pixels, %3 kB</source>
-            <translation>PNG, %1 x %2 pixels, %3 ko</translation>
+            <source>PNG, %1 × %2 pixels, %3 kB</source>
+            <translation>PNG, %1 × %2 pixels, %3 ko</translation>
         </message>
     </context>
     <context>
@@ -12877,7 +12877,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Empty where only the warmest counts, as in a freezer below −10 °C.</source>
-            <translation>Vide si seul le maximum compte, comme dans un congélateur sous −10 °C.</translation>
+            <translation>Vide si seul le maximum compte, comme dans un congélateur sous −10 °C.</translation>
         </message>
         <message>
             <source>%1, lot %2 (%3 left)</source>
@@ -13573,8 +13573,8 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Grandeurs calculées à partir d’autres</translation>
         </message>
         <message>
-            <source>One row for each part: its result times a number, -1 to subtract. Rows of one name are added up.</source>
-            <translation>Une ligne par partie : son résultat fois un nombre, -1 pour soustraire. Les lignes d’un même nom sont additionnées.</translation>
+            <source>One row for each part: its result times a number, −1 to subtract. Rows of one name are added up.</source>
+            <translation>Une ligne par partie : son résultat fois un nombre, −1 pour soustraire. Les lignes d’un même nom sont additionnées.</translation>
         </message>
         <message>
             <source>Name</source>
@@ -13582,7 +13582,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Short name</source>
-            <translation>Nom court</translation>
+            <translation>Id</translation>
         </message>
         <message>
             <source>made from the name</source>
@@ -13662,7 +13662,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>%1 Worth a look:</source>
-            <translation>%1 À regarder :</translation>
+            <translation>%1 À vérifier :</translation>
         </message>
         <message>
             <source>Nothing stands in the way of saving.</source>
@@ -13670,7 +13670,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>It can be saved. Worth a look:</source>
-            <translation>Elle peut être enregistrée. À regarder :</translation>
+            <translation>Elle peut être enregistrée. À vérifier :</translation>
         </message>
         <message>
             <source>%1, copy</source>
@@ -13702,7 +13702,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>%1 is the short name of the method %2; choose another, or open that method and make its next version</source>
-            <translation>%1 est le nom court de la méthode %2 ; choisissez-en un autre, ou ouvrez cette méthode et faites-en la version suivante</translation>
+            <translation>%1 est l’id de la méthode %2 ; choisissez-en un autre, ou ouvrez cette méthode et faites-en la version suivante</translation>
         </message>
         <message>
             <source>There is nothing to save: version %1 says exactly this.</source>
@@ -13792,7 +13792,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <name>plateau::ui::MethodPlaces</name>
         <message>
             <source>short name</source>
-            <translation>nom court</translation>
+            <translation>id</translation>
         </message>
         <message>
             <source>name</source>
@@ -14036,7 +14036,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>absorptivity at %1 nm</source>
-            <translation>absorptivité à %1 nm</translation>
+            <translation>absorptivité à %1 nm</translation>
         </message>
     </context>
     <context>
@@ -14227,7 +14227,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>add %1 mL %2</source>
-            <translation>ajouter %2 (%1 mL)</translation>
+            <translation>ajouter %2 (%1 mL)</translation>
         </message>
         <message>
             <source>add %1</source>
@@ -14279,7 +14279,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>%1 g/mol</source>
-            <translation>%1 g/mol</translation>
+            <translation>%1 g/mol</translation>
         </message>
         <message>
             <source>%1 %2 per molecule</source>
@@ -14299,7 +14299,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>%1 L/(mol cm) at %2 nm</source>
-            <translation>%1 L/(mol cm) à %2 nm</translation>
+            <translation>%1 L/(mol cm) à %2 nm</translation>
         </message>
         <message>
             <source>that of the chromophore</source>
@@ -14323,7 +14323,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>%1 nm</source>
-            <translation>%1 nm</translation>
+            <translation>%1 nm</translation>
         </message>
         <message>
             <source>Path length</source>
@@ -14331,7 +14331,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>%1 mm</source>
-            <translation>%1 mm</translation>
+            <translation>%1 mm</translation>
         </message>
         <message>
             <source>Absorptivity</source>
@@ -14375,7 +14375,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>%1 mL</source>
-            <translation>%1 mL</translation>
+            <translation>%1 mL</translation>
         </message>
         <message>
             <source>Steps</source>
@@ -14419,7 +14419,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>r = %1 g/L + %2 % of the mean</source>
-            <translation>r = %1 g/L + %2 % de la moyenne</translation>
+            <translation>r = %1 g/L + %2 % de la moyenne</translation>
         </message>
         <message>
             <source>Usual standard</source>
@@ -14427,7 +14427,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>%1 g/L</source>
-            <translation>%1 g/L</translation>
+            <translation>%1 g/L</translation>
         </message>
         <message>
             <source>The standard loses</source>
@@ -14556,11 +14556,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <name>plateau::ui::MomentField</name>
         <message>
             <source>%1 min ago</source>
-            <translation>il y a %1 min</translation>
+            <translation>il y a %1 min</translation>
         </message>
         <message>
             <source>%1 h %2 min ago</source>
-            <translation>il y a %1 h %2 min</translation>
+            <translation>il y a %1 h %2 min</translation>
         </message>
         <message>
             <source>%1 days ago</source>
@@ -14583,7 +14583,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>This name is retired: they can work, but not sign.</source>
-            <translation>Ce nom est retiré : on peut travailler sous ce nom, mais pas signer.</translation>
+            <translation>Ce nom est désactivé : on peut travailler sous ce nom, mais pas signer.</translation>
         </message>
     </context>
     <context>
@@ -15642,7 +15642,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 nm</source>
-            <translation>%1 nm</translation>
+            <translation>%1 nm</translation>
         </message>
         <message>
             <source>Blank tubes</source>
@@ -16010,7 +16010,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>That is %1 of the strength wanted: look at the mass, the flask and the number of molecules.</source>
-            <translation>C’est %1 du titre voulu : vérifiez la masse, la fiole et le nombre de molécules.</translation>
+            <translation>C’est %1 du titre souhaité : vérifiez la masse, la fiole et le nombre de molécules.</translation>
         </message>
         <message>
             <source>Back to the list  Esc</source>
@@ -16024,8 +16024,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Titre à la préparation (k = 2)</translation>
         </message>
         <message>
-            <source>Share of %1</source>
-            <translation>Part dans l’incertitude : %1</translation>
+            <source>Share of the variance: %1</source>
+            <translation>Part de la variance : %1</translation>
         </message>
         <message>
             <source>Weighed (u of each)</source>
@@ -16561,7 +16561,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>enough: %1 tubes</source>
-            <translation>suffit : %1 tubes</translation>
+            <translation>assez pour %1 tubes</translation>
         </message>
         <message>
             <source>short by %1: in hand %2, for tubes: %3</source>
@@ -16842,7 +16842,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Expected, in g/L; for a solid g/100 g</source>
-            <translation>Attendu, en g/L ; d’un solide g/100 g</translation>
+            <translation>Attendu, en g/L ; d’un solide g/100 g</translation>
         </message>
         <message>
             <source>Pas&amp;te from the clipboard</source>
@@ -16921,11 +16921,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>type a dilution as 20, its steps as 5 to 100, or the sample volume as 0.5 mL</source>
-            <translation>tapez une dilution comme 20, ses étapes comme 5 à 100, ou le volume d’échantillon comme 0,5 mL</translation>
+            <translation>tapez une dilution comme 20, ses étapes comme 5 à 100, ou le volume d’échantillon comme 0,5 mL</translation>
         </message>
         <message>
             <source>a dilution is by more than 1; for more sample type its volume, as 0.5 mL</source>
-            <translation>une dilution est de plus de 1 ; pour plus d’échantillon, tapez son volume, comme 0,5 mL</translation>
+            <translation>une dilution est de plus de 1 ; pour plus d’échantillon, tapez son volume, comme 0,5 mL</translation>
         </message>
         <message>
             <source>usual pipettes and flasks make no dilution of %1; type its steps, as 5 to 100</source>
@@ -16941,7 +16941,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>no tube takes that volume of sample; type it in mL, as 0.5 mL</source>
-            <translation>aucun tube ne reçoit ce volume d’échantillon ; tapez-le en mL, comme 0,5 mL</translation>
+            <translation>aucun tube ne reçoit ce volume d’échantillon ; tapez-le en mL, comme 0,5 mL</translation>
         </message>
         <message>
             <source>fold|times</source>
@@ -16957,7 +16957,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::RepeatOffer</name>
         <message>
             <source>%1 mL to %2 mL</source>
-            <translation>%1 mL à %2 mL</translation>
+            <translation>%1 mL à %2 mL</translation>
         </message>
         <message>
             <source>undiluted</source>
@@ -16969,7 +16969,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1, %2 mL in the tube</source>
-            <translation>%1, %2 mL dans le tube</translation>
+            <translation>%1, %2 mL dans le tube</translation>
         </message>
         <message>
             <source>A&amp;dd it to this rack</source>
@@ -17461,22 +17461,22 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message numerus="yes">
             <source>the mean of %n accepted results</source>
             <translation>
-                <numerusform>la moyenne de %n résultat accepté</numerusform>
+                <numerusform>le seul résultat accepté</numerusform>
                 <numerusform>la moyenne de %n résultats acceptés</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>the one named by the reviewer, of %n accepted results</source>
             <translation>
-                <numerusform>celui nommé par le réviseur, parmi %n résultat accepté</numerusform>
+                <numerusform>celui nommé par le réviseur, seul résultat accepté</numerusform>
                 <numerusform>celui nommé par le réviseur, parmi %n résultats acceptés</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>the last of %n accepted results</source>
             <translation>
-                <numerusform>le dernier parmi %n résultat accepté</numerusform>
-                <numerusform>le dernier parmi %n résultats acceptés</numerusform>
+                <numerusform>le seul résultat accepté</numerusform>
+                <numerusform>le dernier de %n résultats acceptés</numerusform>
             </translation>
         </message>
         <message>
@@ -17580,7 +17580,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>The unit in which results are shown and reported. A row without a product holds for every product. A row that names both comes first, then one that names the measurand, then one that names the product. What stands in no row is reported in g/L, for a solid in g/100 g. %1</source>
-            <translation>L’unité dans laquelle les résultats sont montrés et rapportés. Une ligne sans produit vaut pour tous les produits. Une ligne qui nomme les deux passe d’abord, puis celle qui nomme le mesurande, puis celle qui nomme le produit. Ce qui ne figure dans aucune ligne est rapporté en g/L, pour un solide en g/100 g. %1</translation>
+            <translation>L’unité dans laquelle les résultats sont montrés et rapportés. Une ligne sans produit vaut pour tous les produits. Une ligne qui nomme les deux passe d’abord, puis celle qui nomme le mesurande, puis celle qui nomme le produit. Ce qui ne figure dans aucune ligne est rapporté en g/L, pour un solide en g/100 g. %1</translation>
         </message>
     </context>
     <context>
@@ -18225,7 +18225,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Say how much of its strength it loses in an hour; 0 if it keeps its strength for the day.</source>
-            <translation>Indiquez quelle part de son titre il perd en une heure ; 0 s’il garde son titre toute la journée.</translation>
+            <translation>Indiquez quelle part de son titre il perd en une heure ; 0 s’il garde son titre toute la journée.</translation>
         </message>
         <message>
             <source>With 0 it counts at full strength all day; the method expects a loss of %1 % an hour.</source>
@@ -18587,15 +18587,15 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 s</source>
-            <translation>%1 s</translation>
+            <translation>%1 s</translation>
         </message>
         <message>
             <source>%1 min %2 s</source>
-            <translation>%1 min %2 s</translation>
+            <translation>%1 min %2 s</translation>
         </message>
         <message>
             <source>%1 h %2 min %3 s</source>
-            <translation>%1 h %2 min %3 s</translation>
+            <translation>%1 h %2 min %3 s</translation>
         </message>
         <message>
             <source>The computer's clock was set while the run was on the bench</source>
@@ -18771,7 +18771,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>A series of %1 counts as the straight line through its last %2 readings gives it at 0 min, the addition of the starter.</source>
-            <translation>Une suite de %1 compte telle que la donne la droite par ses %2 dernières lectures à 0 min, l’ajout du réactif de démarrage.</translation>
+            <translation>Une suite de %1 compte telle que la donne la droite par ses %2 dernières lectures à 0 min, l’ajout du réactif de démarrage.</translation>
         </message>
         <message>
             <source>coupled indicator of %1</source>
@@ -18995,7 +18995,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>c x F, g/L</source>
-            <translation>c x F, g/L</translation>
+            <translation>c × F, g/L</translation>
         </message>
         <message>
             <source>%1: signals and concentrations</source>
@@ -19046,7 +19046,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>at 0 min</source>
-            <translation>à 0 min</translation>
+            <translation>à 0 min</translation>
         </message>
         <message>
             <source>slope per min</source>
@@ -19608,7 +19608,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::SampleChoicesTable</name>
         <message>
             <source>20, 5 to 100, or 0.5 mL</source>
-            <translation>20, 5 à 100, ou 0,5 mL</translation>
+            <translation>20, 5 à 100, ou 0,5 mL</translation>
         </message>
         <message>
             <source>Decisions of single samples</source>
@@ -19616,7 +19616,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all. For a repeat, type another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
-            <translation>A accepte, R rejette, W répète les échantillons choisis, Suppr les laisse à la série ; Entrée modifie, Ctrl+A choisit tout. Pour une répétition, tapez une autre dilution (20), ses étapes (5 à 100) ou un autre volume d’échantillon (0,5 mL).</translation>
+            <translation>A accepte, R rejette, W répète les échantillons choisis, Suppr les laisse à la série ; Entrée modifie, Ctrl+A choisit tout. Pour une répétition, tapez une autre dilution (20), ses étapes (5 à 100) ou un autre volume d’échantillon (0,5 mL).</translation>
         </message>
     </context>
     <context>
@@ -19667,11 +19667,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 %2 mL</source>
-            <translation>%1 %2 mL</translation>
+            <translation>%1 %2 mL</translation>
         </message>
         <message>
             <source>%1 %2 mL, the method's</source>
-            <translation>%1 %2 mL, celui de la méthode</translation>
+            <translation>%1 %2 mL, celui de la méthode</translation>
         </message>
     </context>
     <context>
@@ -19701,7 +19701,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>g/100 g</source>
-            <translation>g/100 g</translation>
+            <translation>g/100 g</translation>
         </message>
         <message>
             <source>g/L</source>
@@ -20079,7 +20079,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 does not end in a number; write the measurand and the amount in g/L, for a solid in g/100 g, as in %2.</source>
-            <translation>%1 ne se termine pas par un nombre ; écrivez le mesurande et la quantité en g/L, pour un solide en g/100 g, comme dans %2.</translation>
+            <translation>%1 ne se termine pas par un nombre ; écrivez le mesurande et la quantité en g/L, pour un solide en g/100 g, comme dans %2.</translation>
         </message>
         <message>
             <source>Say what %1 is expected of, as in %2.</source>
@@ -20440,11 +20440,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::Standards</name>
         <message>
             <source>%1 min</source>
-            <translation>%1 min</translation>
+            <translation>%1 min</translation>
         </message>
         <message>
             <source>%1 h %2 min</source>
-            <translation>%1 h %2 min</translation>
+            <translation>%1 h %2 min</translation>
         </message>
         <message>
             <source>%1 days</source>
@@ -21003,11 +21003,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 min %2 s</source>
-            <translation>%1 min %2 s</translation>
+            <translation>%1 min %2 s</translation>
         </message>
         <message>
             <source>%1 h %2 min</source>
-            <translation>%1 h %2 min</translation>
+            <translation>%1 h %2 min</translation>
         </message>
         <message>
             <source>%1 back</source>
@@ -21494,7 +21494,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 mL</source>
-            <translation>%1 mL</translation>
+            <translation>%1 mL</translation>
         </message>
         <message>
             <source>swirl</source>

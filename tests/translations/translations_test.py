@@ -16,6 +16,12 @@ import xml.etree.ElementTree as ElementTree
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 FOLDER = ROOT / "resources" / "translations"
 LANGUAGES = ("de", "fr", "es")
+NO_BREAK, NARROW = "\u00a0", "\u202f"
+UNIT = (r"(?:[kmµ]?mol|[kmµ]?g|[mµ]?L|[cmnµ]?m|min|h|s|°C|%|kB|ko|MiB|[km]?bar|kPa|U|u(?! \d)|inch|Zoll|pouces|pulgadas)"
+        r"(?![\w-])")
+# What these name is stored and compared with what somebody types, where a no-break space would be another name.
+STORED_NAMES = ("plateau::planning::Laboratory", "plateau::planning::RackRepeat")
+QUOTES = {"de": "„“", "fr": "«»", "es": "«»"}
 
 
 def messages(language, folder=FOLDER):
@@ -49,6 +55,109 @@ def texts_of(value, key=""):
             yield from texts_of(part, key)
     elif isinstance(value, str) and key not in words:
         yield value
+
+
+def names_of_methods():
+    """Of the shipped methods and their parts: stored and compared as well."""
+    def names(value):
+        if isinstance(value, dict):
+            for key, part in value.items():
+                if key == "name" and isinstance(part, str):
+                    yield part
+                yield from names(part)
+        elif isinstance(value, list):
+            for part in value:
+                yield from names(part)
+    return {name for file in (ROOT / "resources" / "methods").glob("*.json")
+            for name in names(json.loads(file.read_text(encoding="utf-8")))}
+
+
+def prose(text):
+    """Without what follows the rules of a program and not of a language: JSON and its words ({"A1": 0.102}, "add"), the filters of a
+    file dialog, times of day and ISO 8601, numbers of standards, and numbers in a row as somebody types them (50,3; 49,8)."""
+    for code in (r"\{[^{}]*\}", r'"\w+"', r"\(\*[^)]*\)(?:;;)?", r"\d[\d-]*T?\d*:\d[\d:+]*", r"\d[\d,]*(?:; \d[\d,]*)+"):
+        text = re.sub(code, "•", text)
+    return text
+
+
+# Of each rule: what it is, where it holds, what may not be found in the prose of a translation.
+RULES = (
+    ("a straight quotation mark or apostrophe", LANGUAGES, r"[\"']"),
+    ("a straight or foreign quotation mark", ("de",), r"[«»”‘’]"),
+    ("a straight or foreign quotation mark", ("fr", "es"), r"[„“”‘]"),
+    ("a space within the quotation marks", ("de", "es"), r"[„«]\s|\s[»]"),
+    ("no no-break space within the quotation marks", ("fr",), f"«(?!{NO_BREAK})|(?<!{NO_BREAK})»"),
+    ("no no-break space before a colon", ("fr",), f"(?<!{NO_BREAK})(?<!^):"),
+    ("no narrow no-break space before ; ? !", ("fr",), f"(?<!{NARROW})[;?!]"),
+    ("a space before a colon, semicolon, question or exclamation mark", ("de", "es"), r"\s[:;?!]"),
+    ("a question or exclamation without its opening mark", ("es",), r"^[^¿]*\?|^[^¡]*!"),
+    ("a hyphen for a minus", LANGUAGES, r"(?<!\S) ?- |(?<![^\s(])-\d| - "),
+    ("a letter for a times sign", LANGUAGES, r"(?<!\S)x(?!\S)|\dx\d"),
+    ("a capital letter after a colon", ("fr", "es"),
+     r":\s*(?!NaN|Okabe)[A-ZÀ-Þ][a-zà-ÿ]"),
+)
+
+
+class Typography(unittest.TestCase):
+    """The signs and spaces that a language is printed with."""
+
+    def each(self):
+        for language in LANGUAGES:
+            for context, source, forms, _, _ in messages(language):
+                for form in forms:
+                    yield language, context, source, form
+
+    def test_the_rules_find_what_they_forbid(self):
+        wrong = {"de": ['"%1" fehlt', "«%1» fehlt", "Name : %1", "A2 - A1", "mal -1", "4 x 6"],
+                 "fr": ["l'id", "« %1 »", "nom: %1", "quoi ?", "« a »; b".replace(" ", NO_BREAK), "reste %1 - %2",
+                        f"Note{NO_BREAK}: Ceci"],
+                 "es": ["“%1”", "« %1»", "cierto?", "-1 para restar", "c x F", "Nota: Esto"]}
+        for language, texts in wrong.items():
+            for text in texts:
+                self.assertTrue(any(language in where and re.search(rule, prose(text)) for _, where, rule in RULES),
+                                (language, text))
+        for unit in ("%1 mL", "0,5 µL", "8,5 × 11 pouces", "zu 95 % sicher", "14000 L/(mol cm)", "%n min"):
+            self.assertRegex(unit, rf"(?:\d|%L?\d|%n) {UNIT}")
+        for word in ("2 L-Ascorbinsäure", "7 u 8 bits", "%1 min".replace(" ", NO_BREAK), "3 Schritte"):
+            self.assertNotRegex(word, rf"(?:\d|%L?\d|%n) {UNIT}")
+
+    def test_signs_and_spaces_are_those_of_the_language(self):
+        found = [f"{language}, {context}, {what}: {form!r} (of {source!r})"
+                 for language, context, source, form in self.each()
+                 for what, where, rule in RULES
+                 if language in where and re.search(rule, prose(form))]
+        self.assertEqual(found, [], "\n".join(found))
+
+    def test_quotation_marks_are_closed(self):
+        for language, context, source, form in self.each():
+            opening, closing = QUOTES[language]
+            self.assertEqual(form.count(opening), form.count(closing), (language, context, source, form))
+
+    def test_a_number_stays_with_its_unit(self):
+        names = names_of_methods()
+        found = [f"{language}, {context}: {form!r}"
+                 for language, context, source, form in self.each()
+                 if context not in STORED_NAMES and source not in names and re.search(rf"(?:\d|%L?\d|%n) {UNIT}", form)]
+        self.assertEqual(found, [], "no no-break space (U+00A0) before a unit:\n" + "\n".join(found))
+
+    def test_a_name_that_is_stored_has_only_spaces_that_can_be_typed(self):
+        names = names_of_methods()
+        for language, context, source, form in self.each():
+            if context in STORED_NAMES and len(source) < 40 or source in names and context.endswith("ShippedMethods"):
+                self.assertNotRegex(form, f"[{NO_BREAK}{NARROW}]", (language, context, source))
+
+    def test_a_range_has_the_dash_of_its_source(self):
+        for language, context, source, form in self.each():
+            self.assertEqual(form.count("–"), source.count("–"), (language, context, source, form))
+
+    def test_the_letters_of_the_steps_are_those_of_their_buttons(self):
+        buttons = ("&Add", "&Mix", "&Wait", "&Read")
+        for language in LANGUAGES:
+            texts = {source: forms[0] for context, source, forms, _, _ in messages(language)
+                     if context == "plateau::ui::RecipeSection"}
+            sentence = next(form for source, form in texts.items() if source.startswith("In the table the letters"))
+            wanted = [re.search(r"&(\w)", texts[button]).group(1).upper() for button in buttons]
+            self.assertEqual(re.findall(r"\b[A-Z]\b", sentence), wanted, (language, sentence))
 
 
 class Translations(unittest.TestCase):

@@ -59,7 +59,7 @@ TEST_F(LogoFileTest, WhatItHoldsDecidesNotItsName)
     ASSERT_TRUE(png.logo) << png.refusal.toStdString();
     EXPECT_EQ(png.logo->kind, LogoKind::Png);
     EXPECT_EQ(png.logo->bytes, pngOf(30, 12)) << "byte by byte";
-    EXPECT_EQ(ui::logoText(*png.logo), u"PNG, 30 x 12 pixels, 1 kB"_s);
+    EXPECT_EQ(ui::logoText(*png.logo), u"PNG, 30 × 12 pixels, 1 kB"_s);
     const ui::LogoFile drawing = read(u"logo"_s, drawingWithProlog);
     ASSERT_TRUE(drawing.logo) << drawing.refusal.toStdString();
     EXPECT_EQ(drawing.logo->kind, LogoKind::Svg);

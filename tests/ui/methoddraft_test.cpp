@@ -145,9 +145,17 @@ TEST(MethodDraft, ANewComponentGetsAnIdOfItsNameAndAnOldOneKeepsIts)
     draft.components.push_back({u"\u0001c"_s, {u"Buffer"_s, u"0.1"_s, {}, {}, {}, {}}});
     const assay::Method method = ui::methodOf(draft).method;
     EXPECT_EQ(method.components[0].id, u"buffer"_s);
-    EXPECT_EQ(method.components[4].id, u"buffer-ph-9-0-garwein"_s);
-    EXPECT_EQ(method.components[5].id, u"buffer-ph-9-0-garwein-2"_s);
+    EXPECT_EQ(method.components[4].id, u"buffer-ph-9-0-gaerwein"_s);
+    EXPECT_EQ(method.components[5].id, u"buffer-ph-9-0-gaerwein-2"_s);
     EXPECT_EQ(method.components[6].id, u"buffer-2"_s);
+}
+
+TEST(MethodDraft, AnIdIsSpelledAsItsLanguageDoesWithoutMarks)
+{
+    EXPECT_EQ(ui::idFrom(u"L-Äpfelsäure, gelöst für Süßmost"_s), u"l-aepfelsaeure-geloest-fuer-suessmost"_s);
+    EXPECT_EQ(ui::idFrom(u"L-A\u0308pfelsa\u0308ure"_s), u"l-aepfelsaeure"_s) << "however the marks are stored";
+    EXPECT_EQ(ui::idFrom(u"Bœuf séché à l’ancienne"_s), u"boeuf-seche-a-l-ancienne"_s);
+    EXPECT_EQ(ui::idFrom(u"Sulfito en piña y pingüino"_s), u"sulfito-en-pina-y-pinguino"_s);
 }
 
 TEST(MethodDraft, AStepFollowsItsComponentAndSaysWhenThatIsGone)

@@ -81,8 +81,8 @@ LabelSheetDialog::LabelSheetDialog(const Theme &theme, int labels, const LabelCh
 
 QFormLayout *LabelSheetDialog::buildForm()
 {
-    m_paper->addItem(tr("A4, 210 x 297 mm"));
-    m_paper->addItem(tr("Letter, 8.5 x 11 inch"));
+    m_paper->addItem(tr("A4, 210 × 297 mm"));
+    m_paper->addItem(tr("Letter, 8.5 × 11 inch"));
     m_paper->setMinimumWidth(fontMetrics().averageCharWidth() * 30); // a number with its reply needs as much
     for (QWidget *field : std::initializer_list<QWidget *>{m_paper, m_by})
         field->setMinimumHeight(m_theme.target());

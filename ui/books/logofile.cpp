@@ -100,7 +100,7 @@ QString logoText(const Logo &logo)
     if (logo.kind == LogoKind::Svg)
         return LogoFileWords::tr("SVG, %1 kB").arg(size_kB);
     const QImage image = QImage::fromData(logo.bytes, "PNG");
-    return LogoFileWords::tr("PNG, %1 x %2 pixels, %3 kB")
+    return LogoFileWords::tr("PNG, %1 × %2 pixels, %3 kB")
         .arg(image.width())
         .arg(image.height())
         .arg(size_kB);

@@ -48,7 +48,7 @@ QWidget *buildDerived(const SectionParts &parts, QWidget *parent)
 {
     auto *group = newGroup(
         MeasuresSectionWords::tr("Quantities that come from others"),
-        MeasuresSectionWords::tr("One row for each part: its result times a number, -1 to subtract. Rows "
+        MeasuresSectionWords::tr("One row for each part: its result times a number, −1 to subtract. Rows "
                                  "of one name are added up."),
         parent);
     auto *table =

@@ -28,6 +28,41 @@ QString text(const std::optional<double> &value)
     return value ? text(*value) : QString();
 }
 
+/// In lower case, umlauts and ligatures as two letters: Säure is saeure, cœur is coeur. Accents stay.
+QString spelledOut(const QString &name)
+{
+    const QString letters = name.normalized(QString::NormalizationForm_C).toLower();
+    QString spelled;
+    for (qsizetype at = 0; at < letters.size(); ++at) {
+        switch (letters[at].unicode()) {
+        case u'ä':
+        case u'æ':
+            spelled += u"ae"_s;
+            break;
+        case u'ö':
+        case u'œ':
+            spelled += u"oe"_s;
+            break;
+        case u'ü': {
+            // Spanish only says by it that the u is spoken: pingüino.
+            const bool isSpoken = at > 0 && letters[at - 1] == u'g' && at + 1 < letters.size() &&
+                                  u"eiéí"_s.contains(letters[at + 1]);
+            spelled += isSpoken ? u"u"_s : u"ue"_s;
+            break;
+        }
+        case u'ß':
+            spelled += u"ss"_s;
+            break;
+        case u'ø':
+            spelled += u'o';
+            break;
+        default:
+            spelled += letters[at];
+        }
+    }
+    return spelled;
+}
+
 /// To fifteen figures, so that 0.07 becomes 7 and back again.
 QString percentText(double fraction)
 {
@@ -191,7 +226,7 @@ MethodDraft newMethodDraft()
 QString idFrom(const QString &name)
 {
     QString id;
-    for (const QChar character : name.normalized(QString::NormalizationForm_KD).toLower()) {
+    for (const QChar character : spelledOut(name).normalized(QString::NormalizationForm_KD).toLower()) {
         if (character.isLetterOrNumber())
             id += character;
         else if (!character.isMark() && !id.isEmpty() && !id.endsWith(u'-'))

@@ -39,7 +39,7 @@ std::vector<QStringList> factsOf(const planning::HeldPreparation &held)
     };
     add(PreparationView::tr("Strength when made (k = 2)"), strengthText(strength));
     for (const planning::StrengthTerm &term : strength.budget)
-        add(PreparationView::tr("Share of %1").arg(term.term),
+        add(PreparationView::tr("Share of the variance: %1").arg(term.term),
             withUnit(QString::number(100 * term.share, 'f', 1), u"%"_s));
     QStringList masses;
     for (const double mass_mg : made.masses_mg)
