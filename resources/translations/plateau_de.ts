@@ -6462,7 +6462,7 @@
         </message>
         <message>
             <source>note on a container</source>
-            <translation>Vermerk zu einem Gebinde</translation>
+            <translation>Bemerkung zu einem Gebinde</translation>
         </message>
         <message>
             <source>opening of a container</source>
@@ -11742,7 +11742,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>use by</source>
-            <translation>verwenden bis</translation>
+            <translation>verwendbar bis</translation>
         </message>
         <message>
             <source>by</source>
@@ -12913,7 +12913,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Say where it is kept, as freezer 2, upper drawer.</source>
-            <translation>Angeben, wo es liegt, etwa Gefrierschrank 2, obere Lade.</translation>
+            <translation>Angeben, wo es liegt, etwa Gefrierschrank 2, obere Schublade.</translation>
         </message>
     </context>
     <context>
@@ -13409,7 +13409,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>The settings hold until the program ends; they could not be kept for the next time.</source>
-            <translation>Die Einstellungen gelten, bis das Programm endet; für das nächste Mal konnten sie nicht behalten werden.</translation>
+            <translation>Die Einstellungen gelten, bis das Programm endet; für das nächste Mal konnten sie nicht gespeichert werden.</translation>
         </message>
         <message>
             <source>Open run file</source>
@@ -15567,7 +15567,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>control %1</source>
-            <translation>Kontrolle %1</translation>
+            <translation>Kontrollprobe %1</translation>
         </message>
     </context>
     <context>
@@ -16025,7 +16025,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Share of the variance: %1</source>
-            <translation>Anteil an der Varianz: %1</translation>
+            <translation>Varianzanteil: %1</translation>
         </message>
         <message>
             <source>Weighed (u of each)</source>
@@ -16188,7 +16188,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1 The sheet is not kept for the next time: %2 can't be written.</source>
-            <translation>%1 Der Bogen wird nicht für das nächste Mal behalten: %2 kann nicht geschrieben werden.</translation>
+            <translation>%1 Der Bogen wird nicht für das nächste Mal gespeichert: %2 kann nicht geschrieben werden.</translation>
         </message>
         <message>
             <source>Save as PDF</source>
@@ -16561,7 +16561,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>enough: %1 tubes</source>
-            <translation>genug für %1 Ansätze</translation>
+            <translation>für %1 Ansätze</translation>
         </message>
         <message>
             <source>short by %1: in hand %2, for tubes: %3</source>
@@ -19392,7 +19392,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>control %1</source>
-            <translation>Kontrolle %1</translation>
+            <translation>Kontrollprobe %1</translation>
         </message>
         <message>
             <source>Run record %1</source>
@@ -21432,11 +21432,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>method out of use</source>
-            <translation>Methode außer Gebrauch</translation>
+            <translation>Methode deaktiviert</translation>
         </message>
         <message>
             <source>method in use again</source>
-            <translation>Methode wieder in Gebrauch</translation>
+            <translation>Methode reaktiviert</translation>
         </message>
         <message>
             <source>person added</source>
@@ -21452,7 +21452,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>person in use again</source>
-            <translation>Person wieder aktiv</translation>
+            <translation>Person reaktiviert</translation>
         </message>
         <message>
             <source>passphrase changed</source>

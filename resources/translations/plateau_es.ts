@@ -5838,7 +5838,7 @@
         </message>
         <message>
             <source>%1 stays head, since there is no other one; nothing was stored: make somebody else a head first.</source>
-            <translation>%1 sigue de jefe, porque no hay otro; no se ha guardado nada: nombre primero jefe a otra persona.</translation>
+            <translation>%1 sigue siendo jefe, porque no hay otro; no se ha guardado nada: nombre primero jefe a otra persona.</translation>
         </message>
         <message>
             <source>The passphrase was not changed: only its owner or a head may, and %1 is neither.</source>
@@ -6978,7 +6978,7 @@
         </message>
         <message>
             <source>in use again</source>
-            <translation>en uso de nuevo</translation>
+            <translation>reactivado</translation>
         </message>
         <message>
             <source>to be repeated</source>
@@ -6986,7 +6986,7 @@
         </message>
         <message>
             <source>out of use</source>
-            <translation>fuera de uso</translation>
+            <translation>dado de baja</translation>
         </message>
         <message>
             <source>saved</source>
@@ -10354,7 +10354,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>The smallest volume</source>
-            <translation>El volumen más pequeño</translation>
+            <translation>El volumen mínimo</translation>
         </message>
         <message>
             <source>What is checked</source>
@@ -10782,7 +10782,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Smallest volume (mL)</source>
-            <translation>Volumen más pequeño (mL)</translation>
+            <translation>Volumen mínimo (mL)</translation>
         </message>
         <message>
             <source>to mL</source>
@@ -10790,7 +10790,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Largest volume (mL)</source>
-            <translation>Volumen más grande (mL)</translation>
+            <translation>Volumen máximo (mL)</translation>
         </message>
         <message>
             <source>in steps of mL</source>
@@ -10999,7 +10999,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         <name>plateau::ui::InstrumentIntake</name>
         <message>
             <source>Not remembered</source>
-            <translation>No se recuerda</translation>
+            <translation>No recordado</translation>
         </message>
         <message>
             <source>What was set is used now, but not remembered for the next time: %1 can't be written.</source>
@@ -11895,11 +11895,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>smallest volume</source>
-            <translation>volumen más pequeño</translation>
+            <translation>volumen mínimo</translation>
         </message>
         <message>
             <source>largest volume</source>
-            <translation>volumen más grande</translation>
+            <translation>volumen máximo</translation>
         </message>
         <message>
             <source>step</source>
@@ -21432,11 +21432,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>method out of use</source>
-            <translation>método fuera de uso</translation>
+            <translation>método dado de baja</translation>
         </message>
         <message>
             <source>method in use again</source>
-            <translation>método en uso de nuevo</translation>
+            <translation>método reactivado</translation>
         </message>
         <message>
             <source>person added</source>
@@ -21452,7 +21452,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>person in use again</source>
-            <translation>persona dada de alta de nuevo</translation>
+            <translation>persona reactivada</translation>
         </message>
         <message>
             <source>passphrase changed</source>
@@ -21747,7 +21747,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>, then </source>
-            <translation>, luego </translation>
+            <translation>, después </translation>
         </message>
     </context>
     <context>

@@ -1051,7 +1051,7 @@
         </message>
         <message>
             <source>Water, balance and pipette stand in the room for two hours. Ten deliveries of each volume into the closed vessel, a new tip for each volume, each mass noted in mg.</source>
-            <translation>L’eau, la balance et la pipette restent deux heures dans la pièce. Dix distributions de chaque volume dans le récipient fermé, une pointe neuve pour chaque volume, chaque masse notée en mg.</translation>
+            <translation>L’eau, la balance et la pipette restent deux heures dans la pièce. Dix distributions de chaque volume dans le récipient fermé, un cône neuf pour chaque volume, chaque masse notée en mg.</translation>
         </message>
         <message>
             <source>Evaporation per delivery</source>
@@ -6790,7 +6790,7 @@
         </message>
         <message>
             <source>title</source>
-            <translation>titre</translation>
+            <translation>intitulé</translation>
         </message>
         <message>
             <source>as typed</source>
@@ -11307,7 +11307,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Tick the row</source>
-            <translation>Cocher la ligne</translation>
+            <translation>Cocher le rang</translation>
         </message>
         <message>
             <source>-, Backspace</source>
@@ -11742,7 +11742,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>use by</source>
-            <translation>à utiliser avant</translation>
+            <translation>utiliser jusqu’au</translation>
         </message>
         <message>
             <source>by</source>
@@ -13892,7 +13892,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>quantities that come from others</source>
-            <translation>grandeurs issues d’autres</translation>
+            <translation>grandeurs calculées à partir d’autres</translation>
         </message>
         <message>
             <source>measurand</source>
@@ -18225,7 +18225,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Say how much of its strength it loses in an hour; 0 if it keeps its strength for the day.</source>
-            <translation>Indiquez quelle part de son titre il perd en une heure ; 0 s’il garde son titre toute la journée.</translation>
+            <translation>Indiquez quelle part de son titre il perd en une heure ; 0 s’il garde son titre toute la journée.</translation>
         </message>
         <message>
             <source>With 0 it counts at full strength all day; the method expects a loss of %1 % an hour.</source>
@@ -21432,11 +21432,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>method out of use</source>
-            <translation>méthode hors d’usage</translation>
+            <translation>méthode désactivée</translation>
         </message>
         <message>
             <source>method in use again</source>
-            <translation>méthode de nouveau en usage</translation>
+            <translation>méthode réactivée</translation>
         </message>
         <message>
             <source>person added</source>

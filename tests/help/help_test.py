@@ -250,6 +250,14 @@ class Words(unittest.TestCase):
             for label, letter in found:
                 self.assertIn(letter.upper(), forms[plain_label(label)], (language, label))
 
+    def test_the_letters_of_a_method_s_steps_are_those_of_their_buttons(self):
+        for language in languages():
+            buttons = [next(form for context, form in catalogue(language)[source] if context == "plateau::ui::RecipeSection")
+                       for source in ("&Add", "&Mix", "&Wait", "&Read")]
+            wanted = [re.search(r"&(\w)", button).group(1).upper() for button in buttons]
+            named = re.search(r"((?:`[A-Z]`,? )+)[^`\[]*\[[^\]]+\]\(methods\.md", pages(language)["keys.md"]).group(1)
+            self.assertEqual(re.findall(r"[A-Z]", named), wanted, language)
+
     def test_every_key_that_is_named_is_a_key_of_the_program(self):
         listed = read("ui/keyslist.cpp") + read("ui/bookentries.cpp") + read("ui/windowactions.cpp")
         known = set(shortcuts().values()) | set(re.findall(r'u"((?:Ctrl|Alt|Shift|F\d)[^"]*)"_s', listed))
@@ -363,6 +371,25 @@ class Numbers(unittest.TestCase):
                 file.write_text(json.dumps(run), encoding="utf-8")
                 status, evaluation = evaluated(file)
             self.assertEqual((status, evaluation["acceptable"]), (0, True), language)
+
+
+class Typography(unittest.TestCase):
+    def lines(self):
+        """Neither headings, whose blanks make the anchors, nor rows that are compared with numbers of the program."""
+        for language in languages():
+            for name, text in pages(language).items():
+                for line in text.splitlines():
+                    if not line.startswith("#") and not FIELD_ROW.match(line):
+                        yield language, name, re.sub(r"\]\([^)]*\)", "]", without_code(line))
+
+    def test_a_minus_and_a_times_sign_are_no_letters_and_hyphens(self):
+        for language, name, line in self.lines():
+            self.assertNotRegex(line, r"\S x \S|[\w)] - [\w(]|(?<![^\s(])-\d", (language, name))
+
+    def test_a_number_stays_with_its_unit(self):
+        for language, name, line in self.lines():
+            if language != SOURCE_LANGUAGE:
+                self.assertNotRegex(line, r"\d (?:mL|µL|L|g|mg|kg|nm|mm|cm|min|h|s|°C|%|g/L|kB|ko)(?![\w’-])", (language, name))
 
 
 class Languages(unittest.TestCase):

@@ -18,7 +18,7 @@ FOLDER = ROOT / "resources" / "translations"
 LANGUAGES = ("de", "fr", "es")
 NO_BREAK, NARROW = "\u00a0", "\u202f"
 UNIT = (r"(?:[kmµ]?mol|[kmµ]?g|[mµ]?L|[cmnµ]?m|min|h|s|°C|%|kB|ko|MiB|[km]?bar|kPa|U|u(?! \d)|inch|Zoll|pouces|pulgadas)"
-        r"(?![\w-])")
+        r"(?![\w’-])")
 # What these name is stored and compared with what somebody types, where a no-break space would be another name.
 STORED_NAMES = ("plateau::planning::Laboratory", "plateau::planning::RackRepeat")
 QUOTES = {"de": "„“", "fr": "«»", "es": "«»"}
@@ -118,7 +118,7 @@ class Typography(unittest.TestCase):
                                 (language, text))
         for unit in ("%1 mL", "0,5 µL", "8,5 × 11 pouces", "zu 95 % sicher", "14000 L/(mol cm)", "%n min"):
             self.assertRegex(unit, rf"(?:\d|%L?\d|%n) {UNIT}")
-        for word in ("2 L-Ascorbinsäure", "7 u 8 bits", "%1 min".replace(" ", NO_BREAK), "3 Schritte"):
+        for word in ("2 L-Ascorbinsäure", "7 u 8 bits", "0 s’il garde", "%1 min".replace(" ", NO_BREAK), "3 Schritte"):
             self.assertNotRegex(word, rf"(?:\d|%L?\d|%n) {UNIT}")
 
     def test_signs_and_spaces_are_those_of_the_language(self):
