@@ -19,10 +19,14 @@ ROOT = pathlib.Path(__file__).resolve().parents[2]
 HELP = ROOT / "resources" / "help"
 SOURCE_LANGUAGE = "en"
 OTHER_LANGUAGES = ("de", "fr", "es")
+# What the help shows of the window; the readme shows some more of its English one.
 PICTURES = {"today", "plan", "pipette", "read", "review", "review-red", "notebook", "record", "compare", "samples", "methods", "standards",
             "lots", "equipment", "charts", "limits", "laboratory", "persons", "records", "firststart"}
 # What the keys are called where they are not called as in English.
 MODIFIERS = {"Strg": "Ctrl", "Umschalt": "Shift", "Maj": "Shift", "Mayús": "Shift"}
+# Of a picture, and of all of them together: they travel inside the program.
+MOST_BYTES = 122_880
+MOST_BYTES_TOGETHER = 6 * 1024 * 1024
 PROGRAM = None
 
 LINK = re.compile(r"(?<!!)\[([^\]]+)\]\(([^)\s]+)\)")
@@ -34,7 +38,7 @@ FIELD_ROW = re.compile(r"^\| (.+?) \| (-?[\d.,]+) \| `([^`]+)` \|$", re.M)
 
 
 def languages():
-    return [SOURCE_LANGUAGE] + [language for language in OTHER_LANGUAGES if (HELP / language).is_dir()]
+    return [SOURCE_LANGUAGE, *OTHER_LANGUAGES]
 
 
 def pages(language):
@@ -184,16 +188,6 @@ class Structure(unittest.TestCase):
                 if place or "#" in target:
                     self.assertIn(place, anchors(file.read_text(encoding="utf-8")), (language, name, target))
 
-    def test_every_picture_is_known_and_there(self):
-        folder = HELP / "pictures"
-        for language, name, text in self.each():
-            for caption, target in PICTURE.findall(text):
-                picture = re.fullmatch(r"pictures/([a-z-]+)\.png", target)
-                self.assertTrue(picture and picture.group(1) in PICTURES, (language, name, target))
-                self.assertTrue(caption.strip(), (language, name, target))
-                if folder.is_dir():
-                    self.assertTrue((folder / f"{picture.group(1)}.png").is_file(), (language, name, target))
-
     def test_every_page_is_reached_from_the_contents(self):
         for language in languages():
             all_pages = pages(language)
@@ -205,6 +199,67 @@ class Structure(unittest.TestCase):
                     waiting += [target.split("#")[0] or name for target in links(all_pages[name])]
             self.assertEqual(reached, set(all_pages), language)
             self.assertEqual({target for target in links(all_pages["index.md"])}, set(all_pages) - {"index.md"}, language)
+
+
+class Pictures(unittest.TestCase):
+    """Of every language: what its pages show is there, and what is there is shown."""
+
+    def shown(self, language):
+        """Each picture of the language with the captions its pages give it."""
+        found = collections.defaultdict(set)
+        for name, text in pages(language).items():
+            for caption, target in PICTURE.findall(text):
+                picture = re.fullmatch(rf"\.\./pictures/{language}/([a-z-]+)\.png", target)
+                self.assertTrue(picture, (language, name, target))
+                found[picture.group(1)].add(caption.strip())
+        return found
+
+    def there(self, language):
+        return {path.stem: path.read_bytes() for path in (HELP / "pictures" / language).glob("*")}
+
+    def test_every_language_shows_every_picture_that_is_known(self):
+        for language in languages():
+            self.assertEqual(set(self.shown(language)), PICTURES, language)
+
+    def test_what_is_shown_is_there_and_nothing_else(self):
+        of_the_readme = set(re.findall(r"resources/help/pictures/en/([a-z-]+)\.png", read("README.md")))
+        self.assertGreater(len(of_the_readme), 10)
+        self.assertEqual({path.name for path in (HELP / "pictures").iterdir()}, set(languages()), "tests/pictures/make takes them")
+        for language in languages():
+            wanted = PICTURES | (of_the_readme if language == SOURCE_LANGUAGE else set())
+            self.assertEqual(set(self.there(language)), wanted, language)
+
+    def test_every_picture_is_a_place_of_the_tour(self):
+        places = set(re.findall(r'u"([a-z-]+)"_s', read("tests/pictures/tour.cpp")))
+        self.assertEqual(PICTURES - places, set())
+
+    def test_every_picture_says_in_words_what_it_shows(self):
+        for language in languages():
+            for name, captions in self.shown(language).items():
+                self.assertEqual(len(captions), 1, (language, name, captions))
+                self.assertTrue(all(captions), (language, name))
+
+    def test_the_words_are_those_of_the_language(self):
+        source = self.shown(SOURCE_LANGUAGE)
+        for language in OTHER_LANGUAGES:
+            alike = {name for name, captions in self.shown(language).items() if captions == source[name]}
+            # Lots and standards are called so elsewhere, too.
+            self.assertLessEqual(alike, {"lots", "standards"}, language)
+
+    def test_no_picture_stands_in_for_that_of_another_language(self):
+        for language in OTHER_LANGUAGES:
+            english = self.there(SOURCE_LANGUAGE)
+            alike = [name for name, content in self.there(language).items() if content == english.get(name)]
+            self.assertEqual(alike, [], f"{language}: tests/pictures/make takes them")
+
+    def test_they_are_small_enough_to_travel_in_the_program(self):
+        together = 0
+        for language in languages():
+            for name, content in self.there(language).items():
+                self.assertEqual(content[:8], b"\x89PNG\r\n\x1a\n", (language, name))
+                self.assertLessEqual(len(content), MOST_BYTES, (language, name))
+                together += len(content)
+        self.assertLessEqual(together, MOST_BYTES_TOGETHER)
 
 
 def plan_words():
@@ -403,7 +458,7 @@ class Languages(unittest.TestCase):
                     for what in (lambda page: [level for level, _ in HEADING.findall(page)],
                                  lambda page: [target.split("#")[0] for target in links(page)],
                                  lambda page: [("#" in target) for target in links(page)],
-                                 lambda page: [target for _, target in PICTURE.findall(page)],
+                                 lambda page: [target.rpartition("/")[2] for _, target in PICTURE.findall(page)],
                                  lambda page: [word for _, word in IDENTIFIER.findall(page)],
                                  lambda page: [row[1:] for row in field_rows(page)],
                                  lambda page: page.count("\n| "),

@@ -33,10 +33,16 @@ protected:
     Help()
     {
         QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, folder());
-        QDir(folder()).mkdir(u"pictures"_s);
+        drawRack(u"en"_s, Qt::darkGreen);
+        drawRack(u"de"_s, Qt::darkRed);
+    }
+
+    void drawRack(const QString &language, Qt::GlobalColor colour) const
+    {
+        QDir(folder()).mkpath(u"pictures/"_s + language);
         QImage picture(1600, 900, QImage::Format_RGB32);
-        picture.fill(Qt::darkGreen);
-        EXPECT_TRUE(picture.save(folder() + u"/pictures/rack.png"_s));
+        picture.fill(colour);
+        EXPECT_TRUE(picture.save(u"%1/pictures/%2/rack.png"_s.arg(folder(), language)));
     }
 
     void open(const ui::HelpPlace &place, const char *language = "en")
@@ -217,6 +223,22 @@ TEST_F(Help, APageWithoutTranslationIsShownInEnglishAndSaysSo)
     window().go({u"checks"_s, {}});
     EXPECT_TRUE(view().toPlainText().startsWith(u"Checks"_s));
     EXPECT_EQ(said(), u"This page exists in English only."_s);
+}
+
+TEST_F(Help, APageShowsThePicturesOfItsLanguage)
+{
+    const auto colour = [this] {
+        return view()
+            .document()
+            ->resource(QTextDocument::ImageResource, QUrl(picture().name()))
+            .value<QPixmap>()
+            .toImage()
+            .pixelColor(10, 10);
+    };
+    open({u"read"_s, {}}, "de");
+    EXPECT_EQ(colour(), QColor(Qt::darkRed));
+    open({u"read"_s, {}}, "fr"); // not translated: page and picture are the English ones
+    EXPECT_EQ(colour(), QColor(Qt::darkGreen));
 }
 
 TEST_F(Help, APictureIsAsWideAsTheViewAndFollowsIt)

@@ -28,14 +28,14 @@ protected:
               "## Blanks apart\n\nIdentifier: `blank-spread`\n\nSee [series](read.md#a-series) and "
               "[above](#blank-signal).\n");
         write("en/wine.md", "# Crémant\n\nA word with an accent; the signal is elsewhere.\n");
-        write("de/read.md",
-              "# Lesen\n\nAbsorptionen eintippen.\n\n## Eine Reihe\n\nMehrere Messwerte nacheinander.\n");
+        write("de/read.md", "# Lesen\n\nAbsorptionen eintippen.\n\n![Ein Rack](../pictures/de/rack.png)\n\n"
+                            "## Eine Reihe\n\nMehrere Messwerte nacheinander.\n");
     }
 
     static QByteArray readPage()
     {
         QByteArray page = "# Read\n\nKey the absorbances. Out: [the web](https://example.invalid/x).\n\n"
-                          "![A rack](pictures/rack.png)\n\n## Corrections\n\n";
+                          "![A rack](../pictures/en/rack.png)\n\n## Corrections\n\n";
         for (int line = 0; line < 60; ++line)
             page += "A line that only takes room, so that there is something to scroll.\n\n";
         page += "## A series\n\nSeveral readings of one tube; the signal is read at the starter.\n\n"

@@ -25,7 +25,7 @@ TEST(HelpText, TakesTheMarksOutOfALine)
 {
     EXPECT_EQ(ui::plainLine(u"## Press `Ctrl+G`"_s), u"Press Ctrl+G"_s);
     EXPECT_EQ(ui::plainLine(u"- **Bold** and *leaning*, [a link](x.md#y)"_s), u"Bold and leaning, a link"_s);
-    EXPECT_EQ(ui::plainLine(u"12. ![A picture](pictures/x.png)"_s), u"A picture"_s);
+    EXPECT_EQ(ui::plainLine(u"12. ![A picture](../pictures/en/x.png)"_s), u"A picture"_s);
     EXPECT_EQ(ui::plainLine(u"| `A` | [one](a.md) |"_s), u"A  one"_s);
     EXPECT_EQ(ui::plainLine(u"| --- | :-: |"_s), QString());
     EXPECT_EQ(ui::plainLine(u"2 * 3 * 4, `**x**`, a_b_c, 1 &lt; 2, \\*"_s),

@@ -8,6 +8,7 @@
 #include "ui/shared/theme.h"
 
 #include <QAbstractTextDocumentLayout>
+#include <QDir>
 #include <QPixmap>
 #include <QScrollBar>
 #include <QTextBlock>
@@ -146,7 +147,7 @@ HelpView::HelpView(const Theme &theme, QWidget *parent)
 void HelpView::showPage(const HelpPage &page, const QString &folder)
 {
     m_markdown = page.markdown;
-    m_folders = {u"%1/%2/"_s.arg(folder, page.language), folder + u'/'};
+    m_folder = u"%1/%2/"_s.arg(folder, page.language);
     m_pictures.clear();
     dress();
     verticalScrollBar()->setValue(0);
@@ -231,12 +232,7 @@ QImage HelpView::source(const QString &name)
     const auto known = m_pictures.find(name);
     if (known != m_pictures.end())
         return known->second;
-    QImage picture;
-    for (const QString &folder : m_folders) {
-        if (picture.load(folder + name) || picture.load(folder + QString(name).remove(u"../"_s)))
-            break;
-    }
-    return m_pictures[name] = picture;
+    return m_pictures[name] = QImage(QDir::cleanPath(m_folder + name));
 }
 
 QVariant HelpView::loadResource(int type, const QUrl &name)

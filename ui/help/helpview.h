@@ -21,7 +21,7 @@ class HelpView : public QTextBrowser
 public:
     HelpView(const Theme &theme, QWidget *parent = nullptr);
 
-    /// From its top; pictures come from pictures/ beside the page or one folder up.
+    /// From its top. Its pictures are looked for from where its file lies, which is the folder of its language.
     void showPage(const HelpPage &page, const QString &folder);
     /// Brings the heading of that anchor to the top of the view; false: there is none, and nothing moves.
     bool goTo(const QString &anchor);
@@ -47,7 +47,8 @@ private:
 
     const Theme &m_theme;
     QString m_markdown;
-    QStringList m_folders;
+    /// Of the page's file.
+    QString m_folder;
     QStringList m_marked;
     /// By the name that the page gives them, as they come from the file.
     std::map<QString, QImage> m_pictures;
