@@ -9,8 +9,11 @@
 #include <QAction>
 #include <QApplication>
 #include <QComboBox>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
+#include <QRegularExpression>
 #include <QScrollBar>
 #include <QSpinBox>
 
@@ -220,6 +223,69 @@ void openRecord(ui::MainWindow &window)
     QTest::keyClick(runs, Qt::Key_Return);
 }
 
+/// Counts the Escapes that come up to a page, and keeps them from it.
+class Escapes : public QObject
+{
+public:
+    int seen = 0;
+
+    bool eventFilter(QObject *, QEvent *event) override
+    {
+        const bool isEscape = event->type() == QEvent::KeyPress &&
+                              static_cast<QKeyEvent *>(event)->key() == Qt::Key_Escape;
+        seen += isEscape;
+        return isEscape;
+    }
+};
+
+/// The button of what was opened, back to where it was opened from; nullptr: the page has none.
+QPushButton *wayBack(const ui::MainWindow &window)
+{
+    static const QRegularExpression back(u"^Back(?! up)\\b"_s);
+    for (auto *button : window.findChildren<QPushButton *>()) {
+        if (button->isVisible() && back.match(button->text().remove(u'&')).hasMatch())
+            return button;
+    }
+    return nullptr;
+}
+
+/// Of a page that was opened from another one, back to that.
+class EveryWayBack : public EveryPage
+{
+};
+
+TEST_P(EveryWayBack, IsNamedAlikeAndIsThatOfEscapeFromEveryField)
+{
+    static const QRegularExpression alike(u"^Back( to the (list|item|run))?  Esc$"_s);
+    QPushButton *back = wayBack(*window);
+    ASSERT_NE(back, nullptr);
+    EXPECT_TRUE(alike.match(back->text()).hasMatch()) << back->text().toStdString();
+    QWidget *page = back->parentWidget();
+    while (!QLatin1StringView(page->metaObject()->className()).startsWith("plateau::ui::"_L1))
+        page = page->parentWidget();
+    Escapes escapes;
+    page->installEventFilter(&escapes);
+    int fields = 0;
+    for (QWidget *field : page->findChildren<QWidget *>()) {
+        if (!field->isVisible() || !field->isEnabled() || field->focusPolicy() == Qt::NoFocus ||
+            field->focusProxy() || field->objectName().startsWith(u"qt_"_s))
+            continue;
+        ++fields;
+        field->setFocus();
+        press(Qt::Key_Escape);
+        EXPECT_EQ(escapes.seen, fields) << where(field).toStdString();
+        escapes.seen = fields;
+    }
+    EXPECT_GE(fields, 2);
+    page->removeEventFilter(&escapes);
+    const QString before = back->text();
+    back->setFocus();
+    press(Qt::Key_Escape);
+    if (back->isVisible() && back->text() == before)
+        press(Qt::Key_Escape); // what the page was opened with counts as keyed, and is asked about
+    EXPECT_TRUE(!back->isVisible() || back->text() != before) << "it is still there";
+}
+
 const std::vector<Page> pages{
     {"Today", [](ui::MainWindow &window) { trigger(window, u"actionToday"_s); }},
     {"Records", [](ui::MainWindow &window) { trigger(window, u"actionRecords"_s); }},
@@ -334,6 +400,32 @@ const std::vector<Page> pages{
 };
 
 INSTANTIATE_TEST_SUITE_P(Window, EveryPage, ::testing::ValuesIn(pages),
+                         [](const auto &page) { return std::string(page.param.name); });
+
+/// Of the pages above, those that were opened from another one, and two more.
+std::vector<Page> opened()
+{
+    const QStringList names{u"Record"_s,         u"Reported"_s,        u"Limit"_s,     u"Method"_s,
+                            u"RegisterSamples"_s, u"Lot"_s,             u"ReceiveLot"_s, u"PrepareStandard"_s,
+                            u"Substance"_s,       u"AddItem"_s,         u"EquipmentItem"_s, u"EquipmentCheck"_s};
+    std::vector<Page> found;
+    for (const Page &page : pages) {
+        if (names.contains(QLatin1StringView(page.name)))
+            found.push_back(page);
+    }
+    found.push_back({"NewMethod", [](ui::MainWindow &window) {
+                         trigger(window, u"actionMethods"_s);
+                         window.findChild<QAbstractButton *>(u"newMethod"_s)->click();
+                     }});
+    found.push_back({"ComparedRuns", [](ui::MainWindow &window) {
+                         trigger(window, u"actionNotebook"_s);
+                         window.findChild<QAbstractItemView *>(u"runs"_s)->selectAll();
+                         window.findChild<QAbstractButton *>(u"compareRuns"_s)->click();
+                     }});
+    return found;
+}
+
+INSTANTIATE_TEST_SUITE_P(Window, EveryWayBack, ::testing::ValuesIn(opened()),
                          [](const auto &page) { return std::string(page.param.name); });
 
 } // namespace

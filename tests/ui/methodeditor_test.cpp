@@ -375,6 +375,41 @@ TEST_F(Editor, LeavingWithChangesAsksOnce)
     EXPECT_EQ(closed, 2);
 }
 
+TEST_F(Editor, EscapeLeavesFromEveryFieldAsTheButtonDoes)
+{
+    EXPECT_EQ(editor.findChild<QAbstractButton *>(u"leaveMethod"_s)->text(), u"Back  Esc"_s);
+    int left = 0;
+    for (int number = 1; number <= 6; ++number) {
+        editor.startVersion(risingMethod());
+        section(number);
+        for (QWidget *field : editor.findChildren<QWidget *>()) {
+            if (!field->isVisible() || !field->isEnabled() || field->focusPolicy() == Qt::NoFocus ||
+                field->focusProxy() || field->objectName().startsWith(u"qt_"_s))
+                continue;
+            field->setFocus();
+            press(Qt::Key_Escape);
+            EXPECT_EQ(closed, ++left) << field->objectName().toStdString();
+            closed = left;
+        }
+    }
+    EXPECT_GE(left, 30);
+}
+
+TEST_F(Editor, EscapeInACellThatIsBeingEditedOnlyLeavesTheCell)
+{
+    editor.startVersion(risingMethod());
+    section(2);
+    auto *components = find<QTableView>(u"components"_s);
+    components->setFocus();
+    components->setCurrentIndex(components->model()->index(0, 0));
+    press(Qt::Key_F2);
+    ASSERT_NE(QApplication::focusWidget(), components) << "no editor came up";
+    press(Qt::Key_Escape);
+    EXPECT_EQ(closed, 0);
+    press(Qt::Key_Escape);
+    EXPECT_EQ(closed, 1);
+}
+
 TEST_F(Editor, WhatTheStoreSaysStaysInThePage)
 {
     editor.startNew();

@@ -164,6 +164,7 @@ TEST_F(StandardsWindow, AStandardIsPreparedFromASubstanceByKeys)
         << labelText(u"preparationNow"_s).toStdString();
     EXPECT_TRUE(labelText(u"preparationNow"_s).startsWith(u"Now 0.196"_s))
         << "an hour old: " << labelText(u"preparationNow"_s).toStdString();
+    EXPECT_EQ(find<QPushButton>(u"backToStandards"_s)->text(), u"Back to the list  Esc"_s);
     press(Qt::Key_Escape);
     EXPECT_EQ(shown(model(u"standards"_s), 0, ui::StandardsModel::Name), u"STD-17"_s);
 }

@@ -86,7 +86,7 @@ ComparedRunsView::ComparedRunsView(const Theme &theme, BenchSession &session, QW
 {
     auto *heading = plainLabel(tr("Two runs side by side"), this);
     heading->setFont(theme.large());
-    auto *back = button(theme, tr("Back to the &list"), u"leaveComparison"_s, this);
+    auto *back = button(theme, tr("Back to the list  Esc"), u"leaveComparison"_s, this);
     m_onlyDifferent->setMinimumHeight(theme.target());
     m_onlyDifferent->setObjectName(u"onlyDifferent"_s);
     m_said->setObjectName(u"comparedText"_s);

@@ -74,7 +74,7 @@ ItemForm::ItemForm(const Theme &theme, QWidget *parent)
     , m_notice(new Notice(theme, this))
 {
     m_heading->setFont(theme.large());
-    auto *back = button(theme, tr("Back to the list  Esc"), u"backFromItem"_s, this);
+    auto *back = button(theme, tr("Back  Esc"), u"backFromItem"_s, this);
     auto *head = new QHBoxLayout;
     head->addWidget(m_heading, 1);
     head->addWidget(back);

@@ -15,6 +15,7 @@
 
 #include <QApplication>
 #include <QFormLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -276,6 +277,14 @@ void MethodEditor::leave()
     }
     m_notice->clear();
     Q_EMIT closed();
+}
+
+void MethodEditor::keyPressEvent(QKeyEvent *event)
+{
+    if (event->key() == Qt::Key_Escape)
+        leave();
+    else
+        QWidget::keyPressEvent(event);
 }
 
 } // namespace plateau::ui

@@ -50,13 +50,16 @@ public:
     /// Why it was not stored; what was typed stays.
     void refuse(const QString &sentence);
     Notice &notice() { return *m_notice; }
-    /// As by the Leave button: with unsaved changes asks first, once.
+    /// As by the button that leads back, and by Escape: with unsaved changes asks first, once.
     void leave();
 
 Q_SIGNALS:
     /// note: what was changed and why; empty of a method that has no earlier version.
     void saved(const plateau::assay::Method &method, const QString &note);
     void closed();
+
+protected:
+    void keyPressEvent(QKeyEvent *event) override;
 
 private:
     enum class Opening { New, Copy, Version };

@@ -79,7 +79,7 @@ QWidget *MethodEditor::buildHeader()
     m_version = plainLabel({}, header);
     m_version->setObjectName(u"methodVersion"_s);
     auto *keep = button(m_theme, tr("&Save method"), u"saveMethod"_s, header);
-    auto *go = button(m_theme, tr("Back to the &list"), u"leaveMethod"_s, header);
+    auto *go = button(m_theme, tr("Back  Esc"), u"leaveMethod"_s, header);
     auto *row = new QHBoxLayout;
     row->addWidget(m_heading, 1);
     row->addWidget(m_version);

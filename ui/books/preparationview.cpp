@@ -144,7 +144,7 @@ QWidget *PreparationView::buildHeader()
     m_now->setWordWrap(true);
     m_now->setObjectName(u"preparationNow"_s);
     m_label = button(m_theme, tr("&Label as PDF…"), u"labelPreparation"_s, header);
-    auto *back = button(m_theme, tr("Ba&ck to the list"), u"backToStandards"_s, header);
+    auto *back = button(m_theme, tr("Back to the list  Esc"), u"backToStandards"_s, header);
     connect(m_label, &QPushButton::clicked, this, &PreparationView::labelWanted);
     connect(back, &QPushButton::clicked, this, &PreparationView::closed);
     auto *names = new QVBoxLayout;

@@ -56,7 +56,7 @@ QWidget *RecordView::buildHeader()
     auto *header = new QWidget(this);
     m_title->setFont(m_theme.large());
     m_title->setObjectName(u"recordTitle"_s);
-    m_back = button(m_theme, tr("Back to the list  Esc"), u"backToList"_s, header);
+    m_back = button(m_theme, {}, u"backToList"_s, header);
     m_toRack = button(m_theme, tr("To its rac&k"), u"toItsRack"_s, header);
     m_toReported = button(m_theme, tr("Reported resu&lts"), u"toReported"_s, header);
     m_toReported->setCheckable(true);
@@ -76,7 +76,7 @@ QWidget *RecordView::buildHeader()
         showReported(reported);
         takeFocus();
     });
-    connect(m_back, &QPushButton::clicked, this, &RecordView::closed);
+    connect(m_back, &QPushButton::clicked, this, &RecordView::leave);
     connect(m_toRack, &QPushButton::clicked, this, [this] { Q_EMIT rackWanted(runId()); });
     auto *names = new QVBoxLayout;
     names->setSpacing(0);
@@ -218,6 +218,7 @@ void RecordView::showReported(bool reported)
         m_reported->showRun(m_stored);
     m_pages->setCurrentWidget(reported ? static_cast<QWidget *>(m_reported) : m_view);
     m_lockRow->setVisible(!reported && m_stored.summary.state != notebook::RunState::OnBench);
+    m_back->setText(reported ? tr("Back to the run  Esc") : tr("Back to the list  Esc"));
 }
 
 /// Of the product where the sample is known to be one; else of the sample.
@@ -286,16 +287,22 @@ void RecordView::takeFocus()
         m_view->focusResults();
 }
 
+void RecordView::leave()
+{
+    if (!m_toReported->isChecked()) {
+        Q_EMIT closed();
+        return;
+    }
+    showReported(false);
+    takeFocus();
+}
+
 void RecordView::keyPressEvent(QKeyEvent *event)
 {
-    if (event->key() != Qt::Key_Escape) {
+    if (event->key() == Qt::Key_Escape)
+        leave();
+    else
         QWidget::keyPressEvent(event);
-    } else if (m_toReported->isChecked()) {
-        showReported(false);
-        takeFocus();
-    } else {
-        Q_EMIT closed();
-    }
 }
 
 } // namespace plateau::ui

@@ -57,6 +57,8 @@ private:
     void showResults(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
                      std::optional<int> revision);
     void showReported(bool reported);
+    /// From the reported values to the run, from the run to the list.
+    void leave();
     void wantTrend();
     void compareWithDecision(const evaluation::Evaluation &evaluation);
     void putBack();

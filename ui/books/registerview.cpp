@@ -156,7 +156,7 @@ QWidget *RegisterView::buildFooter()
 {
     auto *footer = new QWidget(this);
     m_store = button(m_theme, {}, u"storeSamples"_s, footer);
-    auto *go = button(m_theme, tr("Back to the &list"), u"leaveSamples"_s, footer);
+    auto *go = button(m_theme, tr("Back to the list  Esc"), u"leaveSamples"_s, footer);
     auto *layout = new QHBoxLayout(footer);
     layout->setContentsMargins({});
     layout->addStretch(1);
