@@ -68,6 +68,8 @@ void addBench(std::vector<KeyEntry> &entries)
         {{plan, KeyslistWords::tr("Ctrl and an arrow key"), KeyslistWords::tr("In the rack: move the tube")},
          {pipette, KeyslistWords::tr("Space"), KeyslistWords::tr("Tick the tube; the next one waits")},
          {pipette, u"+"_s, KeyslistWords::tr("Tick the row")},
+         {pipette, u"*"_s, KeyslistWords::tr("Tick the addition in every tube")},
+         {pipette, u"0–9"_s, KeyslistWords::tr("Another volume went in")},
          {pipette, KeyslistWords::tr("-, Backspace"), KeyslistWords::tr("Take back the last tick")},
          {pipette, u"/"_s, KeyslistWords::tr("The tube is spoilt; asks why")},
          {read, KeyslistWords::tr("Enter"),

@@ -232,7 +232,7 @@ public:
     std::vector<AuditEntry> history(RunId run) const;
     AuditHead auditHead() const;
 
-    /// File integrity, foreign keys, audit chain against the records, and every accepted run evaluated again
+    /// File integrity, foreign keys, audit chain against the records, and every decided run evaluated again
     /// from its stored inputs and compared with what was stored then, but for the wording of sentences; so is
     /// every check of equipment.
     /// watch: may stop it, and verify throws Stopped then (progress.h).
