@@ -11,6 +11,7 @@
 #include "ui/plan/schedulepicture.h"
 #include "ui/plan/waitingmodel.h"
 #include "ui/shared/theme.h"
+#include "ui/shared/timechartwords.h"
 
 #include <QAbstractItemModelTester>
 #include <QMimeData>
@@ -368,13 +369,47 @@ TEST_F(Plan, ASecondRackRunsInTheWaitsOfTheFirst)
     EXPECT_EQ(ui::pictureOf(both, method(), {}, &second.method).racks.size(), 2U);
 }
 
+/// What the list says of free hands is what the picture shows, to the second.
+TEST_F(Plan, FreeHandsAreSaidAsTheyAreDrawn)
+{
+    ui::TimedRack rack;
+    rack.method = method();
+    rack.tubes = 4;
+    ui::BenchTime time;
+    time.most_s = 4 * 3600;
+    for (const bool isWithSecond : {false, true}) {
+        const auto second = isWithSecond ? std::optional(rack) : std::nullopt;
+        const ui::Feasibility plan = ui::feasibilityOf(rack, time, second);
+        ASSERT_TRUE(plan.schedule);
+        ASSERT_FALSE(plan.free.empty());
+        const ui::TimeChartData picture =
+            ui::pictureOf(plan, method(), {}, second ? &second->method : nullptr);
+        ASSERT_EQ(picture.free.size(), plan.free.size());
+        QStringList spans;
+        for (const ui::FreeTime &span : picture.free) {
+            spans << u"%1 to %2"_s.arg(ui::stopwatchText(span.start_s), ui::afterStartText(span.end_s));
+            for (const ui::TimeRack &drawn : picture.racks) {
+                for (const ui::TimeRow &row : drawn.rows) {
+                    for (const ui::TimeBar &bar : row.bars)
+                        EXPECT_TRUE(bar.kind == ui::TimeBar::Kind::Wait || bar.end_s <= span.start_s ||
+                                    bar.start_s >= span.end_s)
+                            << bar.start_s << " in " << span.start_s << " to " << span.end_s;
+                }
+            }
+        }
+        EXPECT_EQ(plan.sentences.back().text,
+                  u"Hands free, counted from the first start: %1."_s.arg(spans.join(u", "_s)));
+    }
+}
+
 TEST(Durations, AreToldAsTheyAreRead)
 {
     EXPECT_EQ(ui::durationText(25), u"25\u00a0s"_s);
     EXPECT_EQ(ui::durationText(119), u"119\u00a0s"_s);
     EXPECT_EQ(ui::durationText(120), u"2\u00a0min"_s);
     EXPECT_EQ(ui::durationText(3900), u"1\u00a0h\u00a005\u00a0min"_s);
-    EXPECT_EQ(ui::afterStartText(3900), u"1:05"_s);
+    EXPECT_EQ(ui::afterStartText(492), u"8:12\u00a0min"_s);
+    EXPECT_EQ(ui::afterStartText(3900), u"65:00\u00a0min"_s);
 }
 
 } // namespace
