@@ -14,10 +14,12 @@
 #include <QAccessible>
 #include <QApplication>
 #include <QHeaderView>
+#include <QHelpEvent>
 #include <QImage>
 #include <QLocale>
 #include <QSortFilterProxyModel>
 #include <QStandardItemModel>
+#include <QToolTip>
 #include <QtTest/QTest>
 
 #include <gtest/gtest.h>
@@ -110,6 +112,40 @@ TEST_F(ATable, LongWordsGiveWayBeforeItScrolls)
     table.resize(1200, 200);
     QApplication::processEvents();
     EXPECT_FALSE(isCut(table, 0)) << "with the room";
+}
+
+TEST_F(ATable, ThatWrapsHasRowsAsHighAsTheirWordsAndCutsNone)
+{
+    Table table(theme, &model, u"Lots"_s, u"lots"_s);
+    table.setFlexibleColumn(2);
+    table.setFlexibleMinimum(14);
+    table.setLimit(12);
+    table.setWrapped();
+    show(table, 420);
+    EXPECT_EQ(table.horizontalHeader()->length(), table.viewport()->width()) << "without scrolling to the side";
+    const int longest = table.fontMetrics().horizontalAdvance(u"phosphoenolpyruvate"_s);
+    EXPECT_GT(table.columnWidth(0), longest) << "no word is cut, whatever the limit";
+    const int line = table.fontMetrics().lineSpacing();
+    EXPECT_GE(table.rowHeight(0), 3 * line);
+    EXPECT_GE(table.rowHeight(1), 2 * line);
+    const QAbstractItemView &view = table;
+    for (int row = 0; row < 2; ++row)
+        EXPECT_GE(table.rowHeight(row), view.sizeHintForRow(row)) << row;
+    table.resize(1600, 200);
+    QApplication::processEvents();
+    EXPECT_EQ(table.rowHeight(0), theme.target()) << "one line again, with the room";
+}
+
+TEST_F(ATable, SaysInATipWhatTheModelHasToSayBesidesTheCell)
+{
+    Table table(theme, &model, u"Lots"_s, u"lots"_s);
+    show(table, 1200);
+    model.item(1, 0)->setToolTip(u"Water, of the still"_s);
+    const QPoint at = table.visualRect(model.index(1, 0)).center();
+    QHelpEvent rests(QEvent::ToolTip, at, table.viewport()->mapToGlobal(at));
+    QApplication::sendEvent(table.viewport(), &rests);
+    EXPECT_TRUE(QToolTip::text().contains(u"Water, of the still"_s)) << QToolTip::text().toStdString();
+    QToolTip::hideText();
 }
 
 TEST_F(ATable, AColumnSomebodyPulledStays)

@@ -9,6 +9,7 @@
 #include <QHeaderView>
 #include <QHelpEvent>
 #include <QKeyEvent>
+#include <QRegularExpression>
 #include <QToolTip>
 
 #include <algorithm>
@@ -20,6 +21,8 @@ namespace {
 /// In characters. A moment or a short name is never cut for the sake of others; longer words give way so far.
 constexpr int shortText = 21;
 constexpr int leastOfText = 16;
+/// Of a table that wraps: so many rows say how long a word may be.
+constexpr int mostRowsMeasured = 200;
 
 } // namespace
 
@@ -72,10 +75,33 @@ void Table::setWholeColumn(int column)
     m_whole.insert(column);
 }
 
+void Table::setWrapped()
+{
+    m_isWrapped = true;
+    setWordWrap(true);
+}
+
 bool Table::isText(int column) const
 {
     const QVariant alignment = model()->headerData(column, Qt::Horizontal, Qt::TextAlignmentRole);
     return !alignment.isValid() || !(alignment.value<Qt::Alignment>() & Qt::AlignRight);
+}
+
+/// With what else stands in its cell.
+int Table::longestWord(int column) const
+{
+    // As a text is broken; a no-break space, and a hyphen before a figure, hold it together.
+    static const QRegularExpression breaks(QStringLiteral("[ \\n]|(?<=[-/])(?=\\p{L})"));
+    int longest = 0;
+    const int rows = std::min(model()->rowCount(), mostRowsMeasured);
+    for (int row = 0; row < rows; ++row) {
+        const QModelIndex index = model()->index(row, column);
+        const QString text = shownNumbers(index.data(Qt::DisplayRole).toString());
+        const int beside = sizeHintForIndex(index).width() - fontMetrics().horizontalAdvance(text);
+        for (const QString &word : text.split(breaks))
+            longest = std::max(longest, beside + fontMetrics().horizontalAdvance(word));
+    }
+    return longest;
 }
 
 ColumnNeed Table::needOf(int column) const
@@ -93,6 +119,9 @@ ColumnNeed Table::needOf(int column) const
         need.least = std::max(charactersWide(m_flexibleMinimum), heading);
         need.usual = std::max(need.usual, need.least);
         need.wanted = std::max(need.wanted, need.usual);
+    } else if (m_isWrapped && isText(column)) {
+        need.least = std::clamp(longestWord(column), heading, need.wanted);
+        need.usual = std::max(need.usual, need.least);
     } else if (isText(column) && need.usual > charactersWide(shortText)) {
         need.least = std::max(charactersWide(leastOfText), heading);
     }
@@ -150,6 +179,16 @@ void Table::layOutColumns()
     for (std::size_t place = 0; place < widths.size(); ++place)
         setColumnWidth(columns[place], widths[place]);
     m_isLayingOut = false;
+    if (m_isWrapped)
+        fitRows();
+}
+
+/// Never lower than those of other tables.
+void Table::fitRows()
+{
+    const int least = verticalHeader()->defaultSectionSize();
+    for (int row = 0; row < model()->rowCount(); ++row)
+        setRowHeight(row, std::max(least, sizeHintForRow(row)));
 }
 
 void Table::keepWidth(int column, int before, int now)
@@ -186,9 +225,10 @@ bool Table::viewportEvent(QEvent *event)
         return QTableView::viewportEvent(event);
     const auto *help = static_cast<QHelpEvent *>(event);
     const QModelIndex index = indexAt(help->pos());
-    const bool cut = index.isValid() && sizeHintForIndex(index).width() > columnWidth(index.column());
-    QToolTip::showText(help->globalPos(), cut ? tipText(shownNumbers(index.data(Qt::DisplayRole).toString())) : QString(),
-                       this);
+    QString words = index.data(Qt::ToolTipRole).toString();
+    if (words.isEmpty() && index.isValid() && sizeHintForIndex(index).width() > columnWidth(index.column()))
+        words = index.data(Qt::DisplayRole).toString();
+    QToolTip::showText(help->globalPos(), words.isEmpty() ? QString() : tipText(shownNumbers(words)), this);
     return true;
 }
 

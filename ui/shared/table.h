@@ -15,7 +15,7 @@ class Theme;
 
 /// A table to read and choose from. Columns are as wide as they need up to a limit, and as their headings
 /// need; what room is left goes to those that are cut, and then to one of them (columnwidths.h). What does not fit ends in
-/// an ellipsis and is the tool tip. Tab leaves the table.
+/// an ellipsis and is the tool tip, unless the model has one of its own. Tab leaves the table.
 class Table : public QTableView
 {
     Q_OBJECT
@@ -31,6 +31,9 @@ public:
     void setLimit(int characters);
     /// What tells the rows apart: cut only where the others cannot give way any more.
     void setWholeColumn(int column);
+    /// Words go on on another line, and every row is as high as its words need; then a column of text may be as narrow as
+    /// its longest word.
+    void setWrapped();
     /// Measures the columns anew; to be called when their contents changed for good.
     void fit();
     /// The same where a cell in sight is cut that need not be: of a table whose contents change as somebody
@@ -49,12 +52,15 @@ private:
     void keepWidth(int column, int before, int now);
     ColumnNeed needOf(int column) const;
     bool isText(int column) const;
+    int longestWord(int column) const;
+    void fitRows();
     int charactersWide(int count) const;
 
     std::set<int> m_whole;
     int m_flexible = 0;
     int m_flexibleMinimum = 18;
     int m_limit = 34;
+    bool m_isWrapped = false;
     std::vector<ColumnNeed> m_needs;
     bool m_isLayingOut = false;
 };
