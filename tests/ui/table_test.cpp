@@ -126,7 +126,7 @@ TEST_F(ATable, ThatWrapsHasRowsAsHighAsTheirWordsAndCutsNone)
     const int longest = table.fontMetrics().horizontalAdvance(u"phosphoenolpyruvate"_s);
     EXPECT_GT(table.columnWidth(0), longest) << "no word is cut, whatever the limit";
     const int line = table.fontMetrics().lineSpacing();
-    EXPECT_GE(table.rowHeight(0), 3 * line);
+    EXPECT_GE(table.rowHeight(0), 2 * line);
     EXPECT_GE(table.rowHeight(1), 2 * line);
     const QAbstractItemView &view = table;
     for (int row = 0; row < 2; ++row)
