@@ -2,9 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/worksheettable.h"
 
-#include "ui/print/worksheetlists.h"
-
 #include "tests/print/racks.h"
+#include "ui/print/worksheetlists.h"
 
 #include <QRectF>
 

@@ -25,6 +25,18 @@ Printed printed(const WorksheetContent &content)
     return Printed(worksheetPdf(content, Paper::A4));
 }
 
+/// Of a method with that many additions.
+Printed printedWith(std::size_t additions)
+{
+    WorksheetContent content = test::sheetOf(test::rackOf(8));
+    while (content.rounds.size() < additions) {
+        planning::Round round = content.rounds.front();
+        round.name = u"Reagent %1"_s.arg(content.rounds.size() + 1);
+        content.rounds.push_back(round);
+    }
+    return printed(content);
+}
+
 } // namespace
 
 TEST(Worksheet, TakesOnePageForARackOfTwentyFourAndAsManyAsNeededForMore)
@@ -126,18 +138,6 @@ TEST(Worksheet, RepeatsHeadCodeAndColumnsOnEveryPage)
             EXPECT_TRUE(text.contains(part)) << page << ": " << part.toStdString();
     }
     EXPECT_EQ(sheet.text().count(u"Cautions"_s), 1);
-}
-
-/// Of a method with that many additions.
-Printed printedWith(std::size_t additions)
-{
-    WorksheetContent content = test::sheetOf(test::rackOf(8));
-    while (content.rounds.size() < additions) {
-        planning::Round round = content.rounds.front();
-        round.name = u"Reagent %1"_s.arg(content.rounds.size() + 1);
-        content.rounds.push_back(round);
-    }
-    return printed(content);
 }
 
 TEST(Worksheet, BeginsTheTableOnAPageOfItsOwnWhereAdditionsLeaveItNoRoom)
