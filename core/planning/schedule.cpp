@@ -247,6 +247,19 @@ std::optional<Schedule> scheduleOf(const Procedure &procedure, int tubes, const 
     return schedule;
 }
 
+std::vector<Span> freeBetween(std::vector<Span> taken)
+{
+    std::ranges::sort(taken, {}, &Span::start_s);
+    std::vector<Span> free;
+    int until_s = taken.empty() ? 0 : taken.front().start_s;
+    for (const Span &span : taken) {
+        if (span.start_s - until_s >= shortestFreeSpan_s)
+            free.push_back({until_s, span.start_s});
+        until_s = std::max(until_s, span.end_s);
+    }
+    return free;
+}
+
 int largestRack(const Procedure &procedure, int limit, const Bench &bench)
 {
     // A smaller rack has the schedule of the larger one, less its last tubes.

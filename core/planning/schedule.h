@@ -70,6 +70,9 @@ struct Bench {
 /// what is returned is kept by every tube all the same.
 std::optional<Schedule> scheduleOf(const Procedure &procedure, int tubes, const Bench &bench = {});
 
+/// When nothing of that is done for at least a minute, between the first start and the last end.
+std::vector<Span> freeBetween(std::vector<Span> taken);
+
 /// The largest rack that has a schedule, at most limit; 0 where not even one tube has.
 int largestRack(const Procedure &procedure, int limit, const Bench &bench = {});
 

@@ -3,6 +3,7 @@
 #include "ui/print/worksheettable.h"
 
 #include "tests/print/racks.h"
+#include "ui/print/worksheetlists.h"
 
 #include <QRectF>
 
@@ -80,6 +81,14 @@ TEST(SheetPages, LeaveNoSingleTubeOverWhereTheTailNeedsAPageAnyway)
     ASSERT_EQ(pages.tubes.size(), 1u);
     EXPECT_TRUE(pages.tailApart);
     EXPECT_NEAR(pages.row_mm, 8.3, 0.1001);
+}
+
+TEST(ListPages, HoldAsManyLinesAsFitAndOneAtLeast)
+{
+    using Pages = std::vector<std::pair<std::size_t, std::size_t>>;
+    EXPECT_EQ(listPagesOf({}, 100), (Pages{{0, 0}}));
+    EXPECT_EQ(listPagesOf({40, 60, 30}, 100), (Pages{{0, 2}, {2, 3}}));
+    EXPECT_EQ(listPagesOf({120, 10, 95}, 100), (Pages{{0, 1}, {1, 2}, {2, 3}}));
 }
 
 TEST(SheetTable, StaysOnThePaperForEveryShippedMethod)

@@ -25,6 +25,18 @@ Printed printed(const WorksheetContent &content)
     return Printed(worksheetPdf(content, Paper::A4));
 }
 
+/// Of a method with that many additions.
+Printed printedWith(std::size_t additions)
+{
+    WorksheetContent content = test::sheetOf(test::rackOf(8));
+    while (content.rounds.size() < additions) {
+        planning::Round round = content.rounds.front();
+        round.name = u"Reagent %1"_s.arg(content.rounds.size() + 1);
+        content.rounds.push_back(round);
+    }
+    return printed(content);
+}
+
 } // namespace
 
 TEST(Worksheet, TakesOnePageForARackOfTwentyFourAndAsManyAsNeededForMore)
@@ -126,6 +138,33 @@ TEST(Worksheet, RepeatsHeadCodeAndColumnsOnEveryPage)
             EXPECT_TRUE(text.contains(part)) << page << ": " << part.toStdString();
     }
     EXPECT_EQ(sheet.text().count(u"Cautions"_s), 1);
+}
+
+TEST(Worksheet, BeginsTheTableOnAPageOfItsOwnWhereAdditionsLeaveItNoRoom)
+{
+    const Printed sheet = printedWith(30);
+    ASSERT_GE(sheet.pages(), 2);
+    const QString first = sheet.text(1);
+    for (const QString &part : {u"Tanks, 8 tubes"_s, u"L-malic acid in wine"_s, u"Reagent 30"_s, u"page 1 of %1"_s.arg(sheet.pages())})
+        EXPECT_TRUE(first.contains(part)) << part.toStdString();
+    EXPECT_FALSE(first.contains(u"Perry"_s)) << "no row of a table that has no room there";
+    const QString second = sheet.text(2);
+    for (const QString &part : {u"Tanks, 8 tubes"_s, u"Perry, tank 1"_s, u"Perry, tank 2"_s, u"A1"_s})
+        EXPECT_TRUE(second.contains(part)) << part.toStdString();
+    for (const Printed::Word &word : sheet.words())
+        EXPECT_LE(word.area_mm.bottom(), sheet.pageSize_mm().height() - 5) << word.text.toStdString();
+}
+
+TEST(Worksheet, GoesOnWithTheAdditionsOnTheNextPageAndThenWithTheTable)
+{
+    const Printed sheet = printedWith(40);
+    ASSERT_GE(sheet.pages(), 2);
+    EXPECT_TRUE(sheet.text(1).contains(u"Reagent 30"_s));
+    EXPECT_FALSE(sheet.text(1).contains(u"Reagent 40"_s));
+    for (const QString &part : {u"Tanks, 8 tubes"_s, u"Reagent 40"_s, u"Perry, tank 1"_s, u"A1"_s})
+        EXPECT_TRUE(sheet.text(2).contains(part)) << part.toStdString();
+    for (const Printed::Word &word : sheet.words())
+        EXPECT_LE(word.area_mm.bottom(), sheet.pageSize_mm().height() - 5) << word.text.toStdString();
 }
 
 TEST(Worksheet, CarriesACodeThatAScannerReads)

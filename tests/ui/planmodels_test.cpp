@@ -11,6 +11,7 @@
 #include "ui/plan/schedulepicture.h"
 #include "ui/plan/waitingmodel.h"
 #include "ui/shared/theme.h"
+#include "ui/shared/timechartwords.h"
 
 #include <QAbstractItemModelTester>
 #include <QMimeData>
@@ -252,7 +253,9 @@ TEST_F(Plan, ReagentsSayWhatIsEnoughAndTakeTheLotThatIsChosen)
     // Six tubes of 1 mL, and 10 % more.
     EXPECT_EQ(text(0, ui::ReagentsModel::Need), u"6.60\u00a0mL"_s);
     EXPECT_EQ(text(0, ui::ReagentsModel::LotColumn), u"B-2"_s) << "the one that expires first";
-    EXPECT_EQ(text(0, ui::ReagentsModel::Remark), u"enough: 50 tubes; 50 more in lot B-1"_s);
+    EXPECT_EQ(text(0, ui::ReagentsModel::Remark), u"enough: 50 tubes"_s);
+    EXPECT_EQ(model.index(0, ui::ReagentsModel::Remark).data(Qt::ToolTipRole).toString(),
+              u"enough: 50 tubes; 50 more in lot B-1"_s);
     EXPECT_EQ(text(1, ui::ReagentsModel::Remark), u"no lot in the book"_s);
     EXPECT_EQ(text(2, ui::ReagentsModel::Remark), u"no fit lot: E-1 expired on 2026-01-31"_s);
     ASSERT_EQ(model.remarks().size(), 1U);
@@ -260,11 +263,26 @@ TEST_F(Plan, ReagentsSayWhatIsEnoughAndTakeTheLotThatIsChosen)
     ASSERT_TRUE(model.setData(model.index(0, ui::ReagentsModel::LotColumn), 1, Qt::EditRole));
     ASSERT_TRUE(model.setData(model.index(2, ui::ReagentsModel::LotColumn), 3, Qt::EditRole));
     EXPECT_TRUE(text(2, ui::ReagentsModel::Remark).startsWith(u"expired on 2026-01-31"_s));
+    EXPECT_EQ(text(2, ui::ReagentsModel::LotColumn), u"E-1"_s) << "what is wrong with it is said once";
     const std::vector<run::LotUse> uses = model.lotUses();
     ASSERT_EQ(uses.size(), 2U);
     EXPECT_EQ(uses[0], (run::LotUse{u"buffer"_s, u"B-1"_s, QDate(2026, 12, 31)}));
     model.startAnew();
     EXPECT_EQ(text(0, ui::ReagentsModel::LotColumn), u"B-2"_s);
+}
+
+TEST_F(Plan, ALotThatIsShortSaysWhatIsInHandWhereThereIsRoom)
+{
+    ui::ReagentsModel model(theme);
+    const run::Run run = ui::runOf(draft, method()).run;
+    const QDateTime now = StoppedClock().now();
+    const std::vector<planning::Lot> lots{{1, u"Buffer pH 9"_s, u"B-1"_s, QDate(2026, 12, 31), {}, {}, 2.6}};
+    model.setNeeds(planning::reagentNeeds(method(), run, 10, lots, now, now.addSecs(3600)), lots, now.addSecs(3600));
+    // 6.60 mL are needed.
+    EXPECT_EQ(model.index(0, ui::ReagentsModel::Remark).data().toString(),
+              u"short by 4.00\u00a0mL, for tubes: 2"_s);
+    ASSERT_EQ(model.remarks().size(), 1U);
+    EXPECT_EQ(model.remarks()[0].message, u"short by 4.00\u00a0mL: in hand 2.60\u00a0mL, for tubes: 2"_s);
 }
 
 TEST_F(Plan, AnOpenedLotSaysSinceWhenAndUntilWhenItIsGood)
@@ -275,9 +293,12 @@ TEST_F(Plan, AnOpenedLotSaysSinceWhenAndUntilWhenItIsGood)
     const QDate opened = now.date().addDays(-3);
     const std::vector<planning::Lot> lots{{1, u"Buffer pH 9"_s, u"B-1"_s, QDate(2026, 12, 31), opened, 14, 50}};
     model.setNeeds(planning::reagentNeeds(method(), run, 10, lots, now, now.addSecs(3600)), lots, now.addSecs(3600));
-    EXPECT_EQ(model.index(0, ui::ReagentsModel::Remark).data().toString(),
-              u"enough: 50 tubes; opened on %1, good until %2"_s.arg(planning::lotDayText(opened),
-                                                                   planning::lotDayText(opened.addDays(14))));
+    const QModelIndex state = model.index(0, ui::ReagentsModel::Remark);
+    const QString until = planning::lotDayText(opened.addDays(14));
+    EXPECT_EQ(state.data().toString(), u"enough: 50 tubes; until %1"_s.arg(until));
+    const QString told = u"enough: 50 tubes; opened on %1, good until %2"_s.arg(planning::lotDayText(opened), until);
+    EXPECT_EQ(state.data(Qt::ToolTipRole).toString(), told);
+    EXPECT_EQ(state.data(Qt::AccessibleTextRole).toString(), told);
     ASSERT_EQ(model.lotUses().size(), 1U);
     EXPECT_EQ(model.lotUses()[0].expires, opened.addDays(14)) << "the day that counts, not the label's";
 }
@@ -368,13 +389,47 @@ TEST_F(Plan, ASecondRackRunsInTheWaitsOfTheFirst)
     EXPECT_EQ(ui::pictureOf(both, method(), {}, &second.method).racks.size(), 2U);
 }
 
+/// What the list says of free hands is what the picture shows, to the second.
+TEST_F(Plan, FreeHandsAreSaidAsTheyAreDrawn)
+{
+    ui::TimedRack rack;
+    rack.method = method();
+    rack.tubes = 4;
+    ui::BenchTime time;
+    time.most_s = 4 * 3600;
+    for (const bool isWithSecond : {false, true}) {
+        const auto second = isWithSecond ? std::optional(rack) : std::nullopt;
+        const ui::Feasibility plan = ui::feasibilityOf(rack, time, second);
+        ASSERT_TRUE(plan.schedule);
+        ASSERT_FALSE(plan.free.empty());
+        const ui::TimeChartData picture =
+            ui::pictureOf(plan, method(), {}, second ? &second->method : nullptr);
+        ASSERT_EQ(picture.free.size(), plan.free.size());
+        QStringList spans;
+        for (const ui::FreeTime &span : picture.free) {
+            spans << u"%1 to %2"_s.arg(ui::stopwatchText(span.start_s), ui::afterStartText(span.end_s));
+            for (const ui::TimeRack &drawn : picture.racks) {
+                for (const ui::TimeRow &row : drawn.rows) {
+                    for (const ui::TimeBar &bar : row.bars)
+                        EXPECT_TRUE(bar.kind == ui::TimeBar::Kind::Wait || bar.end_s <= span.start_s ||
+                                    bar.start_s >= span.end_s)
+                            << bar.start_s << " in " << span.start_s << " to " << span.end_s;
+                }
+            }
+        }
+        EXPECT_EQ(plan.sentences.back().text,
+                  u"Hands free, counted from the first start: %1."_s.arg(spans.join(u", "_s)));
+    }
+}
+
 TEST(Durations, AreToldAsTheyAreRead)
 {
     EXPECT_EQ(ui::durationText(25), u"25\u00a0s"_s);
     EXPECT_EQ(ui::durationText(119), u"119\u00a0s"_s);
     EXPECT_EQ(ui::durationText(120), u"2\u00a0min"_s);
     EXPECT_EQ(ui::durationText(3900), u"1\u00a0h\u00a005\u00a0min"_s);
-    EXPECT_EQ(ui::afterStartText(3900), u"1:05"_s);
+    EXPECT_EQ(ui::afterStartText(492), u"8:12\u00a0min"_s);
+    EXPECT_EQ(ui::afterStartText(3900), u"65:00\u00a0min"_s);
 }
 
 } // namespace

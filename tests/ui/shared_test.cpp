@@ -14,6 +14,7 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QComboBox>
+#include <QCompleter>
 #include <QFormLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -158,25 +159,100 @@ TEST(Notice, WhatIsDoneLeavesWithTheNextActOnceItCouldBeRead)
     EXPECT_EQ(notice.sentence(), u"Look here."_s) << "it is another sentence";
 }
 
-TEST(OfferField, GoesOnWithTheOnlyOfferWhereItIsToldTo)
+/// A field as it stands in a window, with the keys in it.
+class AnOfferField : public ::testing::Test
 {
+protected:
+    AnOfferField()
+        : field(&page)
+    {
+        field.setOffers({u"Anna Berg"_s, u"Arne Holm"_s});
+        page.show();
+        QApplication::setActiveWindow(&page);
+        field.setFocus();
+        QApplication::processEvents();
+    }
+    QAbstractItemView *list() { return field.findChild<QCompleter *>()->popup(); }
+
+    QWidget page;
     OfferField field;
-    field.setOffers({u"Anna Berg"_s, u"Arne Holm"_s});
-    QTest::keyClicks(&field, u"an"_s);
-    EXPECT_EQ(field.text(), u"an"_s) << "words of a reason are left alone";
-    field.clear();
+};
+
+TEST_F(AnOfferField, NeverPutsALetterInThatNobodyTyped)
+{
     field.completeWhileTyping();
     QTest::keyClicks(&field, u"a"_s);
-    EXPECT_EQ(field.text(), u"a"_s) << "it may be either";
+    EXPECT_TRUE(field.completion().isEmpty()) << "it may be either";
     QTest::keyClicks(&field, u"n"_s);
+    EXPECT_EQ(field.completion(), u"Anna Berg"_s);
+    EXPECT_EQ(field.text(), u"an"_s);
+    QSignalSpy entered(&field, &QLineEdit::returnPressed);
+    QTest::keyClick(&field, Qt::Key_Return);
+    EXPECT_EQ(entered.size(), 1);
+    EXPECT_EQ(field.text(), u"an"_s) << "Enter takes what was typed";
+    QTest::keyClick(&field, Qt::Key_Left);
+    EXPECT_TRUE(field.completion().isEmpty()) << "something goes in before the end";
+    field.setText(u"anna berg"_s);
+    EXPECT_TRUE(field.completion().isEmpty()) << "there is nothing to add";
+}
+
+TEST_F(AnOfferField, TakesTheOnlyOfferWithDownAndSaysSo)
+{
+    field.setAccessibleDescription(u"beside it"_s);
+    field.completeWhileTyping();
+    QTest::keyClicks(&field, u"an"_s);
+    EXPECT_EQ(field.accessibleDescription(), u"↓ takes Anna Berg"_s);
+    QSignalSpy edited(&field, &QLineEdit::textEdited);
+    QTest::keyClick(&field, Qt::Key_Down);
     EXPECT_EQ(field.text(), u"Anna Berg"_s);
-    EXPECT_EQ(field.selectedText(), u"na Berg"_s);
-    QTest::keyClick(&field, Qt::Key_Backspace);
-    EXPECT_EQ(field.text(), u"An"_s);
-    QTest::keyClicks(&field, u"na B"_s);
+    EXPECT_EQ(edited.size(), 1) << "as if it had been typed";
+    EXPECT_FALSE(list()->isVisible());
+    EXPECT_EQ(field.accessibleDescription(), u"beside it"_s);
+    QTest::keyClick(&field, Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(field.text(), u"an"_s);
+}
+
+TEST_F(AnOfferField, LeavesTheWordsOfAReasonAlone)
+{
+    QTest::keyClicks(&field, u"an"_s);
+    EXPECT_TRUE(field.completion().isEmpty());
+    QTest::keyClick(&field, Qt::Key_Down);
+    EXPECT_TRUE(list()->isVisible()) << "all of it is offered";
+    EXPECT_EQ(list()->model()->rowCount(), 2);
+    EXPECT_EQ(field.text(), u"an"_s);
+}
+
+TEST_F(AnOfferField, EnterTakesWhatIsMarkedAndElseWhatIsTyped)
+{
+    QSignalSpy entered(&field, &QLineEdit::returnPressed);
+    QTest::keyClick(&field, Qt::Key_Down);
+    QTest::keyClick(list(), Qt::Key_Down);
+    QTest::keyClick(list(), Qt::Key_Return);
     EXPECT_EQ(field.text(), u"Anna Berg"_s);
-    QTest::keyClicks(&field, u"o"_s);
-    EXPECT_EQ(field.text(), u"Anna Bo"_s);
+    EXPECT_EQ(entered.size(), 0) << "that was the list's Enter";
+    field.clear();
+    QTest::keyClick(&field, Qt::Key_Down);
+    QTest::keyClick(list(), Qt::Key_Down);
+    QTest::keyClick(list(), Qt::Key_X);
+    EXPECT_FALSE(list()->isVisible()) << "what was marked is not meant any more";
+    QTest::keyClick(&field, Qt::Key_Return);
+    EXPECT_EQ(field.text(), u"x"_s);
+    EXPECT_EQ(entered.size(), 1);
+}
+
+TEST_F(AnOfferField, EscClosesTheListAndLeavesTheText)
+{
+    field.setText(u"late"_s);
+    QTest::keyClick(&field, Qt::Key_Down);
+    ASSERT_TRUE(list()->isVisible());
+    EXPECT_FALSE(list()->accessibleName().isEmpty());
+    QTest::keyClick(list(), Qt::Key_Down);
+    QTest::keyClick(list(), Qt::Key_Escape);
+    EXPECT_FALSE(list()->isVisible());
+    EXPECT_EQ(field.text(), u"late"_s);
+    field.setReadOnly(true);
+    QTest::keyClick(&field, Qt::Key_Down);
+    EXPECT_FALSE(list()->isVisible()) << "nothing can be chosen for it";
 }
 
 TEST(BoxSearch, ASpaceWithinANameIsSearchedForAndByItselfOpensTheList)

@@ -14,10 +14,12 @@
 #include <QAccessible>
 #include <QApplication>
 #include <QHeaderView>
+#include <QHelpEvent>
 #include <QImage>
 #include <QLocale>
 #include <QSortFilterProxyModel>
 #include <QStandardItemModel>
+#include <QToolTip>
 #include <QtTest/QTest>
 
 #include <gtest/gtest.h>
@@ -185,6 +187,31 @@ TEST_F(ATable, WithTwoLinesInEveryRowKeepsItsWholeColumnWhole)
     EXPECT_FALSE(table.isCut(model.index(0, 1)));
     model.appendRow({new QStandardItem(u"Salt"_s), new QStandardItem(u"5 mL"_s), new QStandardItem(u"in use"_s)});
     EXPECT_EQ(table.rowHeight(2), table.rowHeight(0));
+}
+
+TEST_F(ATable, CutsNoWordWhateverItsLimit)
+{
+    Table table(theme, &model, u"Lots"_s, u"lots"_s);
+    table.setFlexibleColumn(2);
+    table.setFlexibleMinimum(14);
+    table.setLimit(12);
+    table.setWrap(Table::Wrap::AsNeeded);
+    show(table, 420);
+    EXPECT_EQ(table.horizontalHeader()->length(), table.viewport()->width()) << "without scrolling to the side";
+    const int longest = table.fontMetrics().horizontalAdvance(u"phosphoenolpyruvate"_s);
+    EXPECT_GT(table.columnWidth(0), longest) << "no word is cut, whatever the limit";
+}
+
+TEST_F(ATable, SaysInATipWhatTheModelHasToSayBesidesTheCell)
+{
+    Table table(theme, &model, u"Lots"_s, u"lots"_s);
+    show(table, 1200);
+    model.item(1, 0)->setToolTip(u"Water, of the still"_s);
+    const QPoint at = table.visualRect(model.index(1, 0)).center();
+    QHelpEvent rests(QEvent::ToolTip, at, table.viewport()->mapToGlobal(at));
+    QApplication::sendEvent(table.viewport(), &rests);
+    EXPECT_TRUE(QToolTip::text().contains(u"Water, of the still"_s)) << QToolTip::text().toStdString();
+    QToolTip::hideText();
 }
 
 TEST_F(ATable, AColumnSomebodyPulledStays)

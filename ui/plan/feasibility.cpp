@@ -3,10 +3,12 @@
 #include "ui/plan/feasibility.h"
 
 #include "core/evaluation/format.h"
+#include "ui/shared/timechartwords.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <iterator>
 
 using namespace Qt::StringLiterals;
 
@@ -23,23 +25,11 @@ void add(std::vector<Sentence> &sentences, State state, const QString &text)
     sentences.push_back({state, text});
 }
 
-/// In minutes, as the axis beside it counts them.
-QString durationOf(int seconds)
-{
-    return evaluation::withUnit(QString::number(seconds / 60), u"min"_s);
-}
-
-QString spanStart(const planning::Span &span)
-{
-    return QString::number((span.start_s + 59) / 60); // a minute begun is not free
-}
-
-void sayFree(std::vector<Sentence> &sentences, const planning::Schedule &schedule)
+void sayFree(std::vector<Sentence> &sentences, const std::vector<planning::Span> &free)
 {
     QStringList spans;
-    for (const planning::Span &span : schedule.free)
-        spans
-            << FeasibilityWords::tr("%1 to %2").arg(spanStart(span), durationOf(span.end_s));
+    for (const planning::Span &span : free)
+        spans << FeasibilityWords::tr("%1 to %2").arg(stopwatchText(span.start_s), afterStartText(span.end_s));
     if (spans.isEmpty())
         add(sentences, State::Info,
             FeasibilityWords::tr("The hands are never free for a minute until the last reading."));
@@ -64,8 +54,7 @@ void saySchedule(std::vector<Sentence> &sentences, const planning::Schedule &sch
     if (schedule.lastReading_s > 0)
         add(sentences, State::Info,
             FeasibilityWords::tr("First reading %1 after the first start, last one done after %2.")
-                .arg(durationText(schedule.firstReading_s), durationText(schedule.lastReading_s)));
-    sayFree(sentences, schedule);
+                .arg(afterStartText(schedule.firstReading_s), afterStartText(schedule.lastReading_s)));
 }
 
 void saySplit(std::vector<Sentence> &sentences, const TimedRack &rack, const planning::Procedure &procedure,
@@ -155,8 +144,7 @@ QString durationText(int seconds)
 
 QString afterStartText(int seconds)
 {
-    return QString::number(seconds / 3600) + u':' +
-           QString::number(seconds / 60 % 60).rightJustified(2, u'0');
+    return evaluation::withUnit(stopwatchText(seconds), u"min"_s);
 }
 
 Feasibility feasibilityOf(const TimedRack &rack, const BenchTime &time,
@@ -176,6 +164,11 @@ Feasibility feasibilityOf(const TimedRack &rack, const BenchTime &time,
     saySchedule(result.sentences, *result.schedule);
     if (second && second->tubes > 0)
         addSecond(result, *second, time);
+    std::vector<planning::Span> taken = busyIn(*result.schedule);
+    if (result.second)
+        std::ranges::copy(busyIn(*result.second), std::back_inserter(taken));
+    result.free = planning::freeBetween(std::move(taken));
+    sayFree(result.sentences, result.free);
     return result;
 }
 

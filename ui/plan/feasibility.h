@@ -36,6 +36,8 @@ struct Feasibility {
     /// Of a second rack in the waits of the first, in the clock of the first; where one is wanted and fits.
     planning::Procedure secondProcedure;
     std::optional<planning::Schedule> second;
+    /// When the hands are free of both racks: what is said of it, and what the picture shows.
+    std::vector<planning::Span> free;
     std::vector<Sentence> sentences;
 };
 
@@ -44,7 +46,7 @@ Feasibility feasibilityOf(const TimedRack &rack, const BenchTime &time,
 
 /// "25 s", "12 min", "1 h 05 min": seconds below two minutes, above that whole minutes.
 QString durationText(int seconds);
-/// Hours and minutes after the start, as "0:09".
+/// Minutes and seconds after the first start, as the picture has them: "8:12 min".
 QString afterStartText(int seconds);
 
 } // namespace plateau::ui

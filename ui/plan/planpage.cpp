@@ -30,7 +30,6 @@
 #include "ui/shared/widgets.h"
 
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
 #include <QTabWidget>
@@ -124,11 +123,10 @@ QWidget *PlanPage::buildReagents()
     m_reagentsTable->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::EditKeyPressed |
                                      QAbstractItemView::DoubleClicked);
     m_reagentsTable->setFlexibleColumn(ReagentsModel::Remark);
-    m_reagentsTable->setFlexibleMinimum(18);
-    m_reagentsTable->setLimit(15);
-    // How many tubes of which lots, and until when, takes more than one line.
-    m_reagentsTable->setWordWrap(true);
-    m_reagentsTable->verticalHeader()->setDefaultSectionSize(3 * fontMetrics().height() + m_theme.gap());
+    // For how many tubes the lot is enough, and until when: two lines of so many characters.
+    m_reagentsTable->setFlexibleMinimum(24);
+    m_reagentsTable->setLimit(12);
+    m_reagentsTable->setWrap(Table::Wrap::AsNeeded);
     auto *hint =
         plainLabel(tr("The lot to use up first is chosen; choose another in its cell. Lots are kept under "
                       "Books, Lots."),
@@ -145,9 +143,9 @@ QWidget *PlanPage::buildQueue()
     auto *page = new QWidget(this);
     m_waitingTable = new Table(m_theme, m_waiting, tr("Samples that wait"), u"planQueue"_s, page);
     m_waitingTable->setFlexibleColumn(WaitingModel::Why);
-    m_waitingTable->setFlexibleMinimum(18);
-    m_waitingTable->setWholeColumn(WaitingModel::Sample);
-    m_waitingTable->setLimit(26);
+    m_waitingTable->setFlexibleMinimum(14);
+    m_waitingTable->setLimit(16);
+    m_waitingTable->setWrap(Table::Wrap::AsNeeded);
     m_queueText = plainLabel({}, page);
     m_queueText->setWordWrap(true);
     auto *take = button(m_theme, tr("Take the ticked ones"), u"takeTicked"_s, page);

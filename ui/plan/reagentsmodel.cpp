@@ -7,6 +7,7 @@
 #include "core/planning/lotoutlook.h"
 
 #include <algorithm>
+#include <optional>
 
 using namespace Qt::StringLiterals;
 
@@ -45,19 +46,33 @@ QString fitnessText(LotFitness fitness, const planning::Lot &lot)
     return {};
 }
 
-/// "; good until 2026-03-04": of a lot that is fit for this run, where it is open or not good for long.
+/// Where the lot is open, or not good for long after the run.
+std::optional<planning::UseBy> endOfLife(const planning::Lot &lot, const QDateTime &to)
+{
+    if (lot.opened)
+        return planning::useByOf(lot);
+    const planning::LotOutlook outlook = planning::outlookOf(lot, to, to);
+    return outlook.daysLeft ? outlook.useBy : std::nullopt;
+}
+
+/// "; until 2026-03-04": of a lot that is fit for this run.
+QString endOfLifeInBrief(const planning::Lot &lot, const QDateTime &to)
+{
+    if (const auto useBy = endOfLife(lot, to))
+        return ReagentsModel::tr("; until %1").arg(planning::lotDayText(useBy->day));
+    return lot.opened ? ReagentsModel::tr("; opened on %1").arg(planning::lotDayText(*lot.opened)) : QString();
+}
+
+/// The same with when it was opened.
 QString endOfLifeText(const planning::Lot &lot, const QDateTime &to)
 {
-    const std::optional<planning::UseBy> useBy = planning::useByOf(lot);
-    if (lot.opened && useBy)
-        return ReagentsModel::tr("; opened on %1, good until %2")
-            .arg(planning::lotDayText(*lot.opened), planning::lotDayText(useBy->day));
-    if (lot.opened)
-        return ReagentsModel::tr("; opened on %1").arg(planning::lotDayText(*lot.opened));
-    const planning::LotOutlook outlook = planning::outlookOf(lot, to, to);
-    return outlook.daysLeft && outlook.useBy
-               ? ReagentsModel::tr("; good until %1").arg(planning::lotDayText(outlook.useBy->day))
-               : QString();
+    const auto useBy = endOfLife(lot, to);
+    const QString until = useBy ? planning::lotDayText(useBy->day) : QString();
+    if (!lot.opened)
+        return useBy ? ReagentsModel::tr("; good until %1").arg(until) : QString();
+    const QString opened = planning::lotDayText(*lot.opened);
+    return useBy ? ReagentsModel::tr("; opened on %1, good until %2").arg(opened, until)
+                 : ReagentsModel::tr("; opened on %1").arg(opened);
 }
 
 const planning::Lot *findLot(const std::vector<planning::Lot> &lots, qint64 id)
@@ -101,24 +116,29 @@ void ReagentsModel::startAnew()
 void ReagentsModel::refresh()
 {
     std::vector<ReagentRow> fresh;
-    for (const planning::ReagentNeed &need : m_needs)
+    for (const planning::ReagentNeed &need : m_needs) {
         fresh.push_back(rowOf(need));
+        if (fresh.back().told.isEmpty())
+            fresh.back().told = fresh.back().remark;
+    }
     setRows(std::move(fresh));
 }
 
-/// Of the chosen lot first; what others would add is said with their names.
-QString ReagentsModel::enoughText(const planning::ReagentNeed &need, qint64 chosen) const
+QString ReagentsModel::enoughText(const planning::ReagentNeed &need, qint64 chosen)
 {
-    QString own;
+    const auto own = std::ranges::find(need.servedByLot, chosen, [](const auto &served) { return served.first; });
+    return own == need.servedByLot.end() ? QString() : tr("enough: %1 tubes").arg(own->second);
+}
+
+QString ReagentsModel::othersText(const planning::ReagentNeed &need, qint64 chosen) const
+{
     QStringList others;
     for (const auto &[id, tubes] : need.servedByLot) {
         const planning::Lot *lot = findLot(m_lots, id);
-        if (id == chosen)
-            own = tr("enough: %1 tubes").arg(tubes);
-        else if (lot && tubes > 0)
+        if (id != chosen && lot && tubes > 0)
             others << tr("%1 more in lot %2").arg(tubes).arg(lot->lot);
     }
-    return others.isEmpty() ? own : tr("%1; %2").arg(own, others.join(tr(", ")));
+    return others.join(tr(", "));
 }
 
 ReagentRow ReagentsModel::rowOf(const planning::ReagentNeed &need) const
@@ -156,12 +176,16 @@ ReagentRow ReagentsModel::rowOf(const planning::ReagentNeed &need) const
         row.remark = fitnessText(fitness, *lot);
     } else if (lot->remaining_mL >= need.withOverage_mL) {
         row.state = State::Good;
-        row.remark = enoughText(need, row.chosen) + endOfLifeText(*lot, m_to);
+        const QString own = enoughText(need, row.chosen);
+        const QString others = othersText(need, row.chosen);
+        row.remark = own + endOfLifeInBrief(*lot, m_to);
+        row.told = (others.isEmpty() ? own : tr("%1; %2").arg(own, others)) + endOfLifeText(*lot, m_to);
     } else if (need.short_mL > 0) {
         row.state = State::Bad;
-        row.remark = tr("short by %1: in hand %2, for tubes: %3")
-                         .arg(volumeText(need.short_mL), volumeText(lot->remaining_mL),
-                              QString::number(need.tubesServed));
+        const QString tubes = QString::number(need.tubesServed);
+        row.remark = tr("short by %1, for tubes: %2").arg(volumeText(need.short_mL), tubes);
+        row.told = tr("short by %1: in hand %2, for tubes: %3")
+                       .arg(volumeText(need.short_mL), volumeText(lot->remaining_mL), tubes);
     } else {
         row.state = State::Attention;
         QStringList others;
@@ -190,7 +214,7 @@ assay::Problems ReagentsModel::remarks() const
     assay::Problems problems;
     for (const ReagentRow &row : rows()) {
         if (row.state == State::Bad)
-            problems.push_back(assay::warning(row.need.reagent, row.remark));
+            problems.push_back(assay::warning(row.need.reagent, row.told));
     }
     return problems;
 }
@@ -215,6 +239,8 @@ QVariant ReagentsModel::cellData(const QModelIndex &index, int role) const
         return row.chosen;
     if (role == Qt::DecorationRole && index.column() == Remark)
         return m_theme.icon(row.state);
+    if ((role == Qt::AccessibleTextRole || role == Qt::ToolTipRole) && index.column() == Remark)
+        return row.told;
     if (role == Qt::TextAlignmentRole && index.column() == Need)
         return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
     if (role != Qt::DisplayRole)
@@ -224,12 +250,11 @@ QVariant ReagentsModel::cellData(const QModelIndex &index, int role) const
         return row.need.reagent;
     case Need:
         return volumeText(row.need.withOverage_mL);
-    case LotColumn:
-        for (const auto &[id, words] : row.offers) {
-            if (id == row.chosen)
-                return words;
-        }
-        return {};
+    case LotColumn: {
+        // What is wrong with it stands beside it.
+        const planning::Lot *lot = findLot(m_lots, row.chosen);
+        return lot ? lot->lot : tr("none noted");
+    }
     case Remark:
         return row.remark;
     default:

@@ -21,7 +21,10 @@ struct ReagentRow {
     std::vector<std::pair<qint64, QString>> offers;
     qint64 chosen = 0;
     State state = State::Pending;
+    /// Of a cell: two lines of it.
     QString remark;
+    /// All that there is to say; what is said of it where there is room.
+    QString told;
     bool operator==(const ReagentRow &) const = default;
 };
 
@@ -55,7 +58,10 @@ public:
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:
-    QString enoughText(const planning::ReagentNeed &need, qint64 chosen) const;
+    /// How many tubes the chosen lot is enough for; empty where the book does not say.
+    static QString enoughText(const planning::ReagentNeed &need, qint64 chosen);
+    /// What others would add, with their names.
+    QString othersText(const planning::ReagentNeed &need, qint64 chosen) const;
     ReagentRow rowOf(const planning::ReagentNeed &need) const;
     void refresh();
 

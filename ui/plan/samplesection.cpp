@@ -14,6 +14,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QTimer>
 
 #include <algorithm>
 
@@ -32,6 +33,12 @@ SampleSection::SampleSection(const Theme &theme, QWidget *parent)
     m_table->setMinimumHeight(theme.target() * 6);
     build();
     connect(m_model, &QAbstractItemModel::dataChanged, this, &SampleSection::changed);
+    // A volume that is taken out again is the method's, with a word behind it; a signal comes with what is typed. Once for
+    // all rows that a proposal changes.
+    auto *fitting = new QTimer(this);
+    fitting->setSingleShot(true);
+    connect(m_model, &QAbstractItemModel::dataChanged, fitting, qOverload<>(&QTimer::start));
+    connect(fitting, &QTimer::timeout, m_table, &Table::fitWhereCut);
 }
 
 void SampleSection::build()

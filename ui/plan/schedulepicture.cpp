@@ -74,8 +74,7 @@ TimeChartData pictureOf(const Feasibility &feasibility, const assay::Method &met
     if (two)
         data.racks.push_back(rackOf(SchedulePictureWords::tr("Second rack"), *feasibility.second,
                                     feasibility.secondProcedure, *secondMethod, {}));
-    // With two racks the second one's schedule knows what the hands do for both.
-    for (const planning::Span &span : (two ? *feasibility.second : *feasibility.schedule).free)
+    for (const planning::Span &span : feasibility.free)
         data.free.push_back({span.start_s, span.end_s});
     return data;
 }

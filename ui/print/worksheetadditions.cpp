@@ -140,21 +140,19 @@ double WorksheetAdditions::nameRoom_mm(const Line &line) const
     return m_name_mm - (line.suspension ? m_swirl_mm + 1 : 0);
 }
 
-double WorksheetAdditions::height_mm() const
+std::vector<double> WorksheetAdditions::lineHeights_mm() const
 {
-    double sum_mm = belowAdditions_mm;
+    std::vector<double> heights_mm;
     for (const Line &line : m_lines)
-        sum_mm += line.height_mm;
-    return sum_mm;
+        heights_mm.push_back(line.height_mm);
+    if (!heights_mm.empty())
+        heights_mm.back() += belowAdditions_mm;
+    return heights_mm;
 }
 
-void WorksheetAdditions::paint(Canvas &canvas, double top_mm) const
+void WorksheetAdditions::paintLine(Canvas &canvas, std::size_t line, double top_mm) const
 {
-    int number = 0;
-    for (const Line &line : m_lines) {
-        paintLine(canvas, line, top_mm, ++number);
-        top_mm += line.height_mm;
-    }
+    paintLine(canvas, m_lines[line], top_mm, static_cast<int>(line) + 1);
 }
 
 void WorksheetAdditions::paintLine(Canvas &canvas, const Line &line, double top_mm, int number) const

@@ -9,7 +9,7 @@
 
 namespace plateau::ui {
 
-/// The list on the first page: every addition with its number, name, volume, pipette and lot. Volumes, lots
+/// The list before the table: every addition with its number, name, volume, pipette and lot. Volumes, lots
 /// and days are as wide as they need; names and pipettes share what is left, and go on on another line where
 /// that is too little.
 class WorksheetAdditions
@@ -17,8 +17,9 @@ class WorksheetAdditions
 public:
     WorksheetAdditions(const Canvas &canvas, const WorksheetContent &content, const SheetTable &table);
 
-    double height_mm() const;
-    void paint(Canvas &canvas, double top_mm) const;
+    /// With the gap below the list.
+    std::vector<double> lineHeights_mm() const;
+    void paintLine(Canvas &canvas, std::size_t line, double top_mm) const;
 
 private:
     struct Line {

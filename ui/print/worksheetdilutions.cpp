@@ -90,10 +90,32 @@ void WorksheetDilutions::add(const Canvas &canvas, Item item, double width_mm)
     m_items.push_back(std::move(item));
 }
 
-void WorksheetDilutions::paint(Canvas &canvas, double top_mm) const
+std::vector<double> WorksheetDilutions::lineTops_mm() const
 {
+    std::vector<double> tops_mm;
     for (const Item &item : m_items) {
-        QRectF area = item.place_mm.translated(m_left_mm, top_mm);
+        if (tops_mm.empty() || item.place_mm.top() > tops_mm.back())
+            tops_mm.push_back(item.place_mm.top());
+    }
+    return tops_mm;
+}
+
+std::vector<double> WorksheetDilutions::lineHeights_mm() const
+{
+    const std::vector<double> tops_mm = lineTops_mm();
+    std::vector<double> heights_mm;
+    for (std::size_t line = 0; line < tops_mm.size(); ++line)
+        heights_mm.push_back((line + 1 < tops_mm.size() ? tops_mm[line + 1] : m_height_mm) - tops_mm[line]);
+    return heights_mm;
+}
+
+void WorksheetDilutions::paintLine(Canvas &canvas, std::size_t line, double top_mm) const
+{
+    const double lineTop_mm = lineTops_mm()[line];
+    for (const Item &item : m_items) {
+        if (item.place_mm.top() != lineTop_mm)
+            continue;
+        QRectF area = item.place_mm.translated(m_left_mm, top_mm - lineTop_mm);
         if (!item.isCaption) {
             canvas.box({area.left(), area.center().y() - tickBox_mm / 2, tickBox_mm, tickBox_mm}, 0.3);
             area.setLeft(area.left() + tickBox_mm + besideBox_mm);

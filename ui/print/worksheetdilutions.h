@@ -16,8 +16,9 @@ class WorksheetDilutions
 public:
     WorksheetDilutions(const Canvas &canvas, const WorksheetContent &content, const SheetTable &table);
 
-    double height_mm() const { return m_height_mm; }
-    void paint(Canvas &canvas, double top_mm) const;
+    /// Of its lines from first to last, with the gap below it; none where nothing is diluted.
+    std::vector<double> lineHeights_mm() const;
+    void paintLine(Canvas &canvas, std::size_t line, double top_mm) const;
 
 private:
     struct Item {
@@ -28,6 +29,8 @@ private:
         QRectF place_mm;
     };
     void add(const Canvas &canvas, Item item, double width_mm);
+    /// Where lines begin.
+    std::vector<double> lineTops_mm() const;
 
     double m_left_mm = 0;
     double m_width_mm = 0;

@@ -4,9 +4,8 @@
 
 #include "ui/print/canvas.h"
 #include "ui/print/pdf.h"
-#include "ui/print/worksheetadditions.h"
-#include "ui/print/worksheetdilutions.h"
 #include "ui/print/worksheethead.h"
+#include "ui/print/worksheetlists.h"
 #include "ui/print/worksheetrows.h"
 #include "ui/print/worksheettail.h"
 
@@ -25,6 +24,8 @@ struct WorksheetpdfWords {
 };
 
 constexpr double tailGap_mm = 2;
+/// Below the lists the table begins with so many rows, or on a page of its own: the lists take most of theirs then.
+constexpr int leastRowsBelowLists = 4;
 
 class Sheets
 {
@@ -35,10 +36,12 @@ public:
         , m_table(table)
         , m_canvas(canvas)
         , m_newPage(std::move(newPage))
-        , m_dilutions(canvas, content, table)
-        , m_additions(canvas, content, table)
+        , m_lists(canvas, content, table, bottom() - tableTop())
         , m_rows(canvas, content, table)
     {
+        const double room_mm = bottom() - tableTop() - m_lists.lastHeight_mm() - m_rows.headHeight_mm();
+        const int least = std::min(leastRowsBelowLists, static_cast<int>(content.run.tubes.size()));
+        m_isTableApart = room_mm < least * smallestRow_mm;
     }
 
     /// names: to be given in full in the tail. Returns those that were cut.
@@ -47,15 +50,18 @@ public:
         WorksheetTail tail(m_canvas, m_content, m_table);
         tail.addNames(m_canvas, names);
         const SheetPages pages = pagesWith(tail);
-        m_pages = static_cast<int>(pages.tubes.size()) + tailPages(pages, tail);
-        double y = 0;
-        for (const auto &[first, end] : pages.tubes) {
+        const bool isTableBelow = !m_isTableApart && !pages.tubes.empty();
+        m_pages = m_lists.pages() + static_cast<int>(pages.tubes.size()) - (isTableBelow ? 1 : 0) +
+                  tailPages(pages, tail);
+        for (int page = 0; page < m_lists.pages(); ++page) {
             beginPage();
+            m_lists.paint(m_canvas, page, tableTop());
+        }
+        double y = tableTop() + m_lists.lastHeight_mm();
+        for (const auto &[first, end] : pages.tubes) {
+            if (first > 0 || !isTableBelow)
+                beginPage();
             const double headTop_mm = rowsTop(first == 0) - m_rows.headHeight_mm();
-            if (first == 0) {
-                m_dilutions.paint(m_canvas, tableTop());
-                m_additions.paint(m_canvas, tableTop() + m_dilutions.height_mm());
-            }
             m_rows.paintHead(m_canvas, headTop_mm);
             m_rows.paintRows(m_canvas, headTop_mm, first, end, pages.row_mm);
             y = rowsTop(first == 0) + (end - first) * pages.row_mm + tailGap_mm;
@@ -70,9 +76,10 @@ public:
 
 private:
     static double tableTop() { return sheetTop_mm + headHeight_mm; }
-    double rowsTop(bool firstPage) const
+    /// first: of the page with the first tube, where the lists may stand above.
+    double rowsTop(bool first) const
     {
-        return tableTop() + (firstPage ? m_dilutions.height_mm() + m_additions.height_mm() : 0) + m_rows.headHeight_mm();
+        return tableTop() + (first && !m_isTableApart ? m_lists.lastHeight_mm() : 0) + m_rows.headHeight_mm();
     }
     double bottom() const { return m_table.sheetHeight_mm - sheetBottom_mm; }
 
@@ -121,9 +128,9 @@ private:
     const SheetTable &m_table;
     Canvas &m_canvas;
     std::function<void()> m_newPage;
-    WorksheetDilutions m_dilutions;
-    WorksheetAdditions m_additions;
+    WorksheetLists m_lists;
     WorksheetRows m_rows;
+    bool m_isTableApart = false;
     int m_page = 0;
     int m_pages = 0;
 };

@@ -5,8 +5,10 @@
 #include <QAbstractItemView>
 #include <QCompleter>
 #include <QKeyEvent>
-#include <QRegularExpression>
+#include <QPainter>
 #include <QStringListModel>
+
+using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
@@ -18,10 +20,10 @@ OfferField::OfferField(QWidget *parent)
     // Not the line's own completer: a list that opens while somebody types takes Enter, the letters of the
     // buttons and the focus.
     m_list->setWidget(this);
-    connect(m_list, qOverload<const QString &>(&QCompleter::activated), this, [this](const QString &offer) {
-        setText(offer);
-        Q_EMIT textEdited(offer);
-    });
+    connect(m_list, qOverload<const QString &>(&QCompleter::activated), this, &OfferField::take);
+    connect(this, &QLineEdit::textChanged, this, &OfferField::describe);
+    connect(this, &QLineEdit::cursorPositionChanged, this, &OfferField::describe);
+    connect(this, &QLineEdit::selectionChanged, this, &OfferField::describe);
 }
 
 void OfferField::setOffers(const QStringList &offers)
@@ -30,40 +32,106 @@ void OfferField::setOffers(const QStringList &offers)
         return;
     m_offers->setStringList(offers);
     setPlaceholderText(offers.isEmpty() ? QString() : tr("↓ for a list"));
+    update();
 }
 
-void OfferField::complete()
+QString OfferField::completion() const
 {
     const QString typed = text();
-    if (typed.trimmed().isEmpty() || cursorPosition() != typed.size())
-        return;
-    const QStringList fitting = m_offers->stringList().filter(
-        QRegularExpression(QStringLiteral("^") + QRegularExpression::escape(typed),
-                           QRegularExpression::CaseInsensitiveOption));
-    if (fitting.size() != 1 || fitting.front().size() == typed.size())
-        return;
-    setText(fitting.front());
-    setSelection(int(text().size()), int(typed.size() - text().size())); // the cursor stays where it was typed
-    Q_EMIT textEdited(text());
+    if (!m_completes || isReadOnly() || typed.trimmed().isEmpty() || cursorPosition() != typed.size() || hasSelectedText())
+        return {};
+    QString only;
+    for (const QString &offer : m_offers->stringList()) {
+        if (!offer.startsWith(typed, Qt::CaseInsensitive))
+            continue;
+        if (!only.isEmpty())
+            return {};
+        only = offer;
+    }
+    return only.size() == typed.size() ? QString() : only;
+}
+
+void OfferField::take(const QString &offer)
+{
+    selectAll();
+    insert(offer);
+}
+
+void OfferField::openList()
+{
+    m_list->popup()->setAccessibleName(tr("What is offered"));
+    m_list->setCompletionPrefix({});
+    m_list->complete();
 }
 
 void OfferField::keyPressEvent(QKeyEvent *event)
 {
+    QAbstractItemView *list = m_list->popup();
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (isEnter && m_list->popup()->isVisible()) {
-        event->ignore(); // the list, which hands its keys on, chooses
+    if (isEnter && list->isVisible()) {
+        if (list->currentIndex().isValid()) {
+            event->ignore(); // the list, which hands its keys on, chooses
+            return;
+        }
+        list->hide();
+    }
+    if (event->key() == Qt::Key_Down && !isReadOnly() && m_offers->rowCount() > 0) {
+        if (const QString whole = completion(); !whole.isEmpty())
+            take(whole);
+        else
+            openList();
         return;
     }
-    if (event->key() != Qt::Key_Down || m_offers->rowCount() == 0) {
-        const QString before = text();
-        QLineEdit::keyPressEvent(event);
-        const bool isTyped = !event->text().isEmpty() && event->text().front().isPrint();
-        if (m_completes && isTyped && text() != before)
-            complete();
+    const QString before = text();
+    QLineEdit::keyPressEvent(event);
+    // What was marked before is not what Enter is to take now.
+    if (text() != before)
+        list->hide();
+}
+
+void OfferField::paintEvent(QPaintEvent *event)
+{
+    QLineEdit::paintEvent(event);
+    const QString whole = hasFocus() ? completion() : QString();
+    if (whole.isEmpty())
         return;
-    }
-    m_list->setCompletionPrefix({});
-    m_list->complete();
+    constexpr int behindCursor = 2;
+    QRect room = rect().adjusted(0, 0, -behindCursor, 0);
+    room.setLeft(cursorRect().center().x() + behindCursor);
+    const QString rest = whole.mid(text().size()) + u"  ↓"_s;
+    QPainter painter(this);
+    painter.setPen(palette().color(QPalette::PlaceholderText));
+    painter.drawText(room, Qt::AlignLeft | Qt::AlignVCenter, fontMetrics().elidedText(rest, Qt::ElideRight, room.width()));
+}
+
+void OfferField::focusInEvent(QFocusEvent *event)
+{
+    QLineEdit::focusInEvent(event);
+    describe();
+}
+
+void OfferField::focusOutEvent(QFocusEvent *event)
+{
+    QLineEdit::focusOutEvent(event);
+    describe();
+}
+
+void OfferField::describe()
+{
+    if (!m_completes)
+        return;
+    update(); // the grey lies outside of what a line edit paints anew by itself
+    const QString whole = hasFocus() ? completion() : QString();
+    const QString now = whole.isEmpty() ? QString() : tr("↓ takes %1").arg(whole);
+    if (now == m_said)
+        return;
+    // A note beside the field may have said something else there since, which stays.
+    const bool isOwn = !m_said.isEmpty() && accessibleDescription() == m_said;
+    if (!now.isEmpty() && !isOwn)
+        m_saidBefore = accessibleDescription();
+    if (!now.isEmpty() || isOwn)
+        setAccessibleDescription(now.isEmpty() ? m_saidBefore : now);
+    m_said = now;
 }
 
 } // namespace plateau::ui

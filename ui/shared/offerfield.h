@@ -9,7 +9,9 @@ class QStringListModel;
 
 namespace plateau::ui {
 
-/// A line to type in that offers what is usual: Down shows all of it. Anything else may be typed as well.
+/// A line to type in that offers what is usual: Down shows all of it. Anything else may be typed as well, and Enter takes
+/// what stands there: what an open list has marked only where it was marked after the last letter. Esc closes the list
+/// and nothing else.
 class OfferField : public QLineEdit
 {
     Q_OBJECT
@@ -17,19 +19,31 @@ class OfferField : public QLineEdit
 public:
     explicit OfferField(QWidget *parent = nullptr);
     void setOffers(const QStringList &offers);
-    /// Typing at the end of the line goes on with the only offer that begins so, case apart; what was added is selected, so
-    /// that the next key overwrites it and Delete drops it. Enter and Tab do what they do anyway.
+    /// Behind what is typed at the end of the line, the only offer that begins so, case apart, goes on in grey. It is no part
+    /// of the text until Down takes it: Enter and Tab take what was typed.
     void completeWhileTyping() { m_completes = true; }
+    /// The offer that Down would take; empty where there is none, or not only one.
+    QString completion() const;
 
 protected:
     void keyPressEvent(QKeyEvent *event) override;
+    void paintEvent(QPaintEvent *event) override;
+    void focusInEvent(QFocusEvent *event) override;
+    void focusOutEvent(QFocusEvent *event) override;
 
 private:
-    void complete();
+    /// As if it had been typed: it can be undone.
+    void take(const QString &offer);
+    void openList();
+    /// For who does not see the grey.
+    void describe();
 
     bool m_completes = false;
     QStringListModel *m_offers;
     QCompleter *m_list;
+    /// What describe() said last, and what was said of the field before.
+    QString m_said;
+    QString m_saidBefore;
 };
 
 } // namespace plateau::ui

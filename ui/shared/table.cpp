@@ -9,6 +9,7 @@
 #include <QHeaderView>
 #include <QHelpEvent>
 #include <QKeyEvent>
+#include <QRegularExpression>
 #include <QToolTip>
 
 #include <algorithm>
@@ -21,6 +22,8 @@ namespace {
 /// In characters. A moment or a short name is never cut for the sake of others; longer words give way so far.
 constexpr int shortText = 21;
 constexpr int leastOfText = 16;
+/// Of a column whose words wrap: a longer word is cut all the same.
+constexpr int longestWord = 30;
 
 } // namespace
 
@@ -123,7 +126,7 @@ ColumnNeed Table::needOf(int column) const
         need.wanted = wraps(column) ? std::max(need.wanted, need.usual) : need.usual;
     } else if (wraps(column)) {
         const bool isShort = need.wanted <= charactersWide(shortText);
-        const int word = std::min(m_narrow[column].word, std::max(charactersWide(m_limit), heading));
+        const int word = std::min(m_narrow[column].word, std::max(charactersWide(longestWord), heading));
         need.least = isShort ? need.wanted
                      : column == m_flexible ? std::max(word, charactersWide(m_flexibleMinimum)) : word;
         need.usual = std::max(std::min(m_narrow[column].twoLines, charactersWide(m_limit)), need.least);
@@ -143,20 +146,21 @@ Table::Narrow Table::narrowOf(int column) const
     const int margin = style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, this) + 1;
     const int icon = style()->pixelMetric(QStyle::PM_SmallIconSize, nullptr, this) + 2 * margin;
     const int widestLetter = charactersWide(2); // few words have to be measured then
+    // As a text is broken: a no-break space, and a hyphen before a figure, hold it together.
+    static const QRegularExpression breaks(QStringLiteral("[ \\n]|(?<=[-/])(?=\\p{L})"));
     Narrow narrow;
     for (int row = 0; row < std::min(model()->rowCount(), mostMeasured); ++row) {
         const QModelIndex index = model()->index(row, column);
-        const QString text = index.data().toString();
+        const QString text = shownNumbers(index.data().toString());
         const int beside = index.data(Qt::DecorationRole).isValid() ? icon : 0;
-        for (const QStringView word : QStringView(text).tokenize(u' ')) {
+        for (const QString &word : text.split(breaks)) {
             if (static_cast<int>(word.size()) * widestLetter + beside > narrow.word)
-                narrow.word = std::max(narrow.word, fontMetrics().horizontalAdvance(word.toString()) + beside);
+                narrow.word = std::max(narrow.word, fontMetrics().horizontalAdvance(word) + beside);
         }
         if (fontMetrics().horizontalAdvance(text) / 2 + beside > narrow.twoLines)
             narrow.twoLines = std::max(narrow.twoLines, widerHalf(text) + beside);
     }
-    // A minus sign is wider than the hyphen it is held as.
-    const int around = 2 * margin + charactersWide(1);
+    const int around = 2 * margin + 1;
     const int heading = horizontalHeader()->sectionSizeHint(column);
     return {std::max(narrow.word + around, heading), std::max(narrow.twoLines + around, heading)};
 }
@@ -329,9 +333,10 @@ bool Table::viewportEvent(QEvent *event)
         return QTableView::viewportEvent(event);
     const auto *help = static_cast<QHelpEvent *>(event);
     const QModelIndex index = indexAt(help->pos());
-    const bool cut = index.isValid() && isCut(index);
-    QToolTip::showText(help->globalPos(), cut ? tipText(shownNumbers(index.data(Qt::DisplayRole).toString())) : QString(),
-                       this);
+    QString words = index.data(Qt::ToolTipRole).toString();
+    if (words.isEmpty() && index.isValid() && isCut(index))
+        words = index.data(Qt::DisplayRole).toString();
+    QToolTip::showText(help->globalPos(), words.isEmpty() ? QString() : tipText(shownNumbers(words)), this);
     return true;
 }
 

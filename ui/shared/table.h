@@ -17,7 +17,7 @@ class Theme;
 /// A table to read and choose from. Columns are as wide as they need up to a limit, and as their headings
 /// need; what room is left goes to those that are cut, and then to one of them (columnwidths.h). Words that are wider than
 /// their column go on on another line where that is asked for (setWrap). What does not fit ends in an ellipsis and is the
-/// tool tip. Tab leaves the table.
+/// tool tip, unless the model has one of its own. Tab leaves the table.
 class Table : public QTableView
 {
     Q_OBJECT
@@ -44,7 +44,8 @@ public:
     /// What tells the rows apart: cut only where the others cannot give way any more. It stands in one line, or, of a table
     /// with two in every row, in two.
     void setWholeColumn(int column);
-    /// Numbers stay in one line, and so does what is short as long as there is room for all columns.
+    /// Numbers stay in one line, and so does what is short as long as there is room for all columns. No column is narrower
+    /// than its longest word.
     void setWrap(Wrap wrap);
     /// Whether it ends in an ellipsis.
     bool isCut(const QModelIndex &index) const;

@@ -112,6 +112,15 @@ TEST(Schedule, SecondRackWorksInTheWaitsOfTheFirst)
     EXPECT_EQ(first, scheduleOf(plainProcedure(), 12));
 }
 
+TEST(FreeBetween, IsAMinuteAtLeastBetweenAllThatIsDone)
+{
+    EXPECT_THAT(freeBetween({}), ElementsAre());
+    EXPECT_THAT(freeBetween({{100, 130}}), ElementsAre());
+    // In any order; one that lies within another does not end it.
+    EXPECT_THAT(freeBetween({{300, 330}, {0, 200}, {20, 60}, {259, 270}, {391, 400}}),
+                ElementsAre(Span{330, 391}));
+}
+
 TEST(Schedule, StartsNoEarlierThanAsked)
 {
     const auto schedule = scheduleOf(plainProcedure(), 12, {{}, 61, {}});
