@@ -130,7 +130,7 @@ protected:
         std::vector<std::pair<QString, QRectF>> written;
         for (QGraphicsItem *item : view().chart()->childItems()) {
             auto *text = qgraphicsitem_cast<QGraphicsSimpleTextItem *>(item);
-            if (text && !text->text().isEmpty())
+            if (text && !text->text().isEmpty() && text->text() != quantity)
                 written.emplace_back(text->text(), text->mapRectToParent(text->boundingRect()));
         }
         std::ranges::sort(written, {}, [](const auto &limit) { return limit.second.top(); });
@@ -141,6 +141,7 @@ protected:
         return view().chart()->mapToPosition({1, value}, view().chart()->series().at(1)).y();
     }
 
+    const QString quantity = u"recovery in %"_s;
     Theme theme;
     PointChart chart{theme, u"Recovery of the standard"_s};
 };
@@ -181,6 +182,23 @@ TEST_F(PointChartWidget, LimitsAreWrittenWhereTheyAre)
     ASSERT_EQ(limits().size(), 1U);
     EXPECT_EQ(limits()[0].first, u"90.0"_s);
     EXPECT_NEAR(limits()[0].second.center().y(), y(90), 1);
+}
+
+TEST_F(PointChartWidget, QuantityStandsWholeAboveThePlot)
+{
+    chart.setHistory(historyOf({100, 101}));
+    QApplication::processEvents();
+    const QRectF plot = view().chart()->plotArea();
+    bool isWritten = false;
+    for (QGraphicsItem *item : view().chart()->childItems()) {
+        auto *text = qgraphicsitem_cast<QGraphicsSimpleTextItem *>(item);
+        if (!text || text->text() != quantity)
+            continue;
+        isWritten = true;
+        EXPECT_LE(text->mapRectToParent(text->boundingRect()).bottom(), plot.top());
+        EXPECT_LE(text->mapRectToParent(text->boundingRect()).right(), view().chart()->size().width());
+    }
+    EXPECT_TRUE(isWritten);
 }
 
 TEST_F(PointChartWidget, LimitsThatAreNearAreNotWrittenOverEachOther)

@@ -70,6 +70,7 @@ PointChart::PointChart(const Theme &theme, const QString &accessibleName, QWidge
     , m_within(scatter(QScatterSeries::MarkerShapeCircle, pointSize))
     , m_outside(scatter(QScatterSeries::MarkerShapeRectangle, pointSize))
     , m_newest(scatter(QScatterSeries::MarkerShapeRotatedRectangle, 2 * pointSize))
+    , m_quantity(new QGraphicsSimpleTextItem(m_view->chart()))
     , m_lower(new QGraphicsSimpleTextItem(m_view->chart()))
     , m_upper(new QGraphicsSimpleTextItem(m_view->chart()))
     , m_order(new QCategoryAxis)
@@ -135,7 +136,7 @@ void PointChart::draw()
     if (!any)
         return;
     drawScale();
-    m_values->setTitleText(m_history.quantity);
+    m_quantity->setText(m_history.quantity);
     // Room beside the newest for its value.
     const double last = static_cast<double>(m_history.points.size());
     const double aside = std::max(0.5, 0.08 * (last - 1));
@@ -164,8 +165,8 @@ void PointChart::drawScale()
         }
     }
     const double line = QFontMetricsF(font()).height();
-    // Below the plot stand the labels of the points.
-    const int room = static_cast<int>((m_view->height() - 2 * line) / (2 * line));
+    // Above the plot stands the quantity, below it the labels of the points.
+    const int room = static_cast<int>((m_view->height() - 2.5 * line) / (2 * line));
     m_values->setLabelsVisible(room >= 2);
     setScale(*m_values,
              roundScale(lowest, highest, std::clamp(room, 2, 5), std::pow(10, -m_history.decimals)));
@@ -234,7 +235,8 @@ void PointChart::drawLabels()
     const double limits = std::max(m_lower->boundingRect().width(), m_upper->boundingRect().width());
     const double beyond = std::max(metrics.horizontalAdvance(labelOf(last)) / 2,
                                    limits > 0 ? limits + 2 * besideLimits() : 0);
-    m_view->chart()->setMargins({0, 0, static_cast<int>(std::ceil(beyond)), 0});
+    const int above = static_cast<int>(std::ceil(m_quantity->boundingRect().height()));
+    m_view->chart()->setMargins({0, above, static_cast<int>(std::ceil(beyond)), 0});
     const int room = static_cast<int>(width() / std::max(1.0, 1.6 * widest));
     const std::size_t steps = static_cast<std::size_t>(std::clamp(room - 1, 1, 4));
     QStringList labels;
@@ -290,9 +292,9 @@ void PointChart::dress()
     m_newest->setPointLabelsClipping(false);
     m_newest->setPointLabelsColor(m_theme.text());
     m_newest->setPointLabelsFont(m_theme.bold());
-    for (QGraphicsSimpleTextItem *limit : {m_lower, m_upper}) {
-        limit->setBrush(m_theme.text());
-        limit->setFont(font());
+    for (QGraphicsSimpleTextItem *written : {m_quantity, m_lower, m_upper}) {
+        written->setBrush(m_theme.text());
+        written->setFont(font());
     }
 }
 

@@ -62,7 +62,8 @@ std::pair<double, double> heldApart(double first, double second, double labelHei
                                 double plotBottom);
 
 /// Points in their order against the band: discs within, squares outside, the newest a large diamond with its
-/// value; the limits are written at the right of the band, outside the plot, some of the points' labels below. All numbers that are
+/// value; the quantity stands above the plot, where the longest has room; the limits are
+/// written at the right of the band, outside the plot, some of the points' labels below. All numbers that are
 /// written stand in the accessible description too.
 class PointChart : public QWidget
 {
@@ -104,6 +105,7 @@ private:
     QScatterSeries *m_outside;
     QScatterSeries *m_newest;
     /// The chart's, as items of it.
+    QGraphicsSimpleTextItem *m_quantity;
     QGraphicsSimpleTextItem *m_lower;
     QGraphicsSimpleTextItem *m_upper;
     QCategoryAxis *m_order;
