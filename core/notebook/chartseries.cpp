@@ -6,6 +6,8 @@
 #include "core/notebook/text.h"
 #include "core/planning/inputowner.h"
 
+#include <QJsonArray>
+#include <QJsonDocument>
 #include <QSet>
 
 #include <algorithm>
@@ -244,19 +246,31 @@ std::vector<ChartOffer> withSubstances(const std::vector<ChartOffer> &offers, co
     return all;
 }
 
-/// Keeps what has the name, and standards made of the substance of that name.
-void keepNamed(charts::Series &series, const QString &name, const Substances &substances)
+/// Of the standards that were in use the one of that name, and those made of the substance of that name.
+QStringList standardsOf(const Database &database, const charts::Subject &subject, const Substances &substances)
 {
-    const QString key = comparisonKey(name);
-    std::map<QString, bool> known;
-    std::erase_if(series, [&](const charts::Point &point) {
-        const auto [found, isNew] = known.try_emplace(point.name, point.name == name);
-        if (isNew && !found->second) {
-            const auto substance = substances.find(comparisonKey(point.name));
-            found->second = substance != substances.end() && comparisonKey(substance->second) == key;
-        }
-        return !found->second;
-    });
+    const QString key = comparisonKey(subject.name);
+    QStringList names{subject.name};
+    Statement measured(database, u"SELECT DISTINCT name FROM search_standard"_s);
+    measured.run();
+    while (measured.next()) {
+        const QString name = measured.text(0);
+        const auto substance = substances.find(comparisonKey(name));
+        if (name != subject.name && substance != substances.end() && comparisonKey(substance->second) == key)
+            names << name;
+    }
+    return names;
+}
+
+/// By what the values of a subject are found; empty: all of them.
+QStringList keysOf(const Database &database, const charts::Subject &subject)
+{
+    if (subject.name.isEmpty())
+        return {};
+    const Substances substances = substancesOf(database, subject.quantity);
+    if (!substances.empty())
+        return standardsOf(database, subject, substances);
+    return {charts::isTrend(subject.quantity) ? comparisonKey(subject.name) : subject.name};
 }
 
 } // namespace
@@ -287,24 +301,20 @@ std::vector<ChartOffer> loadChartOffers(const Database &database, Quantity quant
 charts::Series loadChartSeries(const Database &database, const charts::Subject &subject,
                                const std::map<QString, QString> &componentNames)
 {
-    const bool byKey = charts::isTrend(subject.quantity);
-    const Substances substances =
-        subject.name.isEmpty() ? Substances{} : substancesOf(database, subject.quantity);
-    // Where standards have substances, all are read and those of the name kept.
-    const QString name = !substances.empty() ? QString() : byKey ? comparisonKey(subject.name) : subject.name;
+    const QStringList keys = keysOf(database, subject);
     Facts facts = loadFacts(database, subject.methodId, componentNames);
     Statement query(
         database, u"SELECT v.run, v.name, v.value, v.unit, v.uncertainty, v.accepted AND r.state = "
                   "'accepted', v.age, v.made, v.loss FROM %1 AS v JOIN search_run AS r ON r.run = v.run "
-                  "WHERE r.state <> 'onBench' AND r.method_id = ? AND v.measurand = ? AND (? = '' OR "
-                  "v.name_key = ?) ORDER BY r.started_utc, v.run, v.name"_s.arg(sourceOf(subject.quantity)));
-    query.run(subject.methodId, subject.measurand, name, name);
+                  "WHERE r.state <> 'onBench' AND r.method_id = ? AND v.measurand = ? AND (? OR "
+                  "v.name_key IN (SELECT value FROM json_each(?))) ORDER BY r.started_utc, v.run, v.name"_s
+                      .arg(sourceOf(subject.quantity)));
+    query.run(subject.methodId, subject.measurand, keys.isEmpty(),
+              QString::fromUtf8(QJsonDocument(QJsonArray::fromStringList(keys)).toJson(QJsonDocument::Compact)));
     charts::Series series;
     Kept<QString> text;
     while (query.next())
         series.push_back(pointOf(query, facts, text));
-    if (!substances.empty())
-        keepNamed(series, subject.name, substances);
     keepUnitOfNewest(series);
     return series;
 }

@@ -57,14 +57,33 @@ std::vector<LotId> containersOf(const Database &database, const QString &reagent
     return containers;
 }
 
+/// It was filled or received by that day. What is written up late was opened before it was noted as received.
+bool wasThere(const Database &database, const planning::Lot &lot, const QDate &day)
+{
+    if (lot.opened && *lot.opened <= day)
+        return true;
+    if (lot.aliquot)
+        return lot.aliquot->day <= day;
+    Statement query(
+        database,
+        u"WITH own (lot) AS (VALUES (?)) SELECT 1 FROM (SELECT at_utc, at_offset_min FROM own JOIN lot_movement ON "
+        "lot_movement.lot = own.lot WHERE kind = 'received' UNION ALL SELECT at_utc, at_offset_min FROM own JOIN "
+        "lot_dry ON lot_dry.lot = own.lot) WHERE date(at_utc, at_offset_min || ' minutes') <= ? LIMIT 1"_s);
+    query.run(lot.id, day.toString(Qt::ISODate));
+    return query.next();
+}
+
 /// Each once, in the order they are found.
 class TakenLots
 {
 public:
-    TakenLots(const Database &database, const assay::Method &method, const run::Run &plan)
+    /// On that day; without one now.
+    TakenLots(const Database &database, const assay::Method &method, const run::Run &plan,
+              const std::optional<QDate> &day = {})
         : m_database(database)
         , m_method(method)
         , m_plan(plan)
+        , m_day(day)
     {
     }
 
@@ -73,7 +92,7 @@ public:
         const QString component = takenFrom(m_method, planned, dose);
         if (component.isEmpty() || !m_asked.insert(component).second)
             return;
-        const auto lot = plannedLot(m_database, m_method, m_plan, component);
+        const auto lot = plannedLot(m_database, m_method, m_plan, component, m_day);
         if (lot && std::ranges::find(m_lots, *lot) == m_lots.end())
             m_lots.push_back(*lot);
     }
@@ -83,6 +102,7 @@ private:
     const Database &m_database;
     const assay::Method &m_method;
     const run::Run &m_plan;
+    std::optional<QDate> m_day;
     std::set<QString> m_asked;
     std::vector<LotId> m_lots;
 };
@@ -116,7 +136,7 @@ bool namesClosedLot(const Database &database, RunId run)
 }
 
 std::optional<LotId> plannedLot(const Database &database, const assay::Method &method, const run::Run &plan,
-                                const QString &component)
+                                const QString &component, const std::optional<QDate> &day)
 {
     const assay::Component *found = assay::findComponent(method, component);
     const QString name = onlyLotNamed(plan, component);
@@ -125,7 +145,7 @@ std::optional<LotId> plannedLot(const Database &database, const assay::Method &m
     std::optional<planning::Lot> first;
     for (const LotId lot : containersOf(database, found->name, name)) {
         const planning::Lot stored = loadLots(database, lot).at(0);
-        if (!stored.isDry && !planning::isUsedUp(stored) &&
+        if (!stored.isDry && !planning::isUsedUp(stored) && (!day || wasThere(database, stored, *day)) &&
             (!first || planning::isUsedBefore(stored, *first)))
             first = stored;
     }
@@ -147,9 +167,10 @@ std::vector<LotId> lotsTakenUntil(const Database &database, const Inputs &inputs
     return taken.lots();
 }
 
-std::vector<LotId> lotsTakenIn(const Database &database, const assay::Method &method, const run::Run &run)
+std::vector<LotId> lotsTakenIn(const Database &database, const assay::Method &method, const run::Run &run,
+                               const QDate &day)
 {
-    TakenLots taken(database, method, run);
+    TakenLots taken(database, method, run, day);
     for (int index = 0; index < static_cast<int>(run.tubes.size()); ++index) {
         const run::Tube &tube = run.tubes[static_cast<std::size_t>(index)];
         for (const auto &[component, volume_mL] : tube.pipetted_mL) {

@@ -17,13 +17,15 @@ std::vector<LotId> openTaken(Act &act, const std::vector<LotId> &taken, const QD
 bool namesClosedLot(const Database &database, RunId run);
 /// The container that a component of the run comes from where no tick says one: the run names one lot for it,
 /// and of the containers of that lot in the book it is the one that is used first (planning::isUsedBefore).
+/// What came after the day is none of them.
 std::optional<LotId> plannedLot(const Database &database, const assay::Method &method, const run::Run &plan,
-                                const QString &component);
+                                const QString &component, const std::optional<QDate> &day = {});
 /// What a reading of a tube shows to have gone in, as planned: the containers of all that comes ahead of it,
 /// but for doses that are ticked, which speak for themselves.
 std::vector<LotId> lotsTakenUntil(const Database &database, const Inputs &inputs, int tube,
                                   const QString &reading);
-/// The same of all readings that a run came with, and of the volumes it says were pipetted.
-std::vector<LotId> lotsTakenIn(const Database &database, const assay::Method &method, const run::Run &run);
+/// The same of all readings that a run of that day came with, and of the volumes it says were pipetted.
+std::vector<LotId> lotsTakenIn(const Database &database, const assay::Method &method, const run::Run &run,
+                               const QDate &day);
 
 } // namespace plateau::notebook

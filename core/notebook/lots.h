@@ -120,8 +120,8 @@ public:
     /// readings of a run (Pipetting::markDone, Notebook::addReading), use, and dissolving in it.
     void open(LotId lot, const QDate &day, const QString &person);
     /// It was opened on another day, or, without one, it is not opened after all, with a reason. Refused: a
-    /// day after one on which something was taken from it by a tick, or it was dissolved or divided. What was
-    /// pipetted keeps what was known then.
+    /// day after one on which something was taken from it by a tick or by hand, it was dissolved or divided, or
+    /// another was dissolved in it. What was pipetted keeps what was known then.
     void correctOpening(LotId lot, const std::optional<QDate> &day, const QString &person,
                         const QString &reason);
     /// Once, of one that came dry; it counts as opened then.

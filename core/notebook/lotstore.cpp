@@ -128,6 +128,10 @@ std::optional<QDate> firstTakenFrom(const Database &database, LotId lot)
         database,
         u"WITH own (lot) AS (VALUES (?)) SELECT min(day) FROM (SELECT day FROM own JOIN lot_dissolving ON "
         "lot_dissolving.lot = own.lot UNION ALL SELECT day FROM own JOIN lot_division ON source = own.lot UNION ALL "
+        "SELECT day FROM own JOIN lot_version AS solvent ON solvent.lot = own.lot JOIN lot_dissolving ON "
+        "solvent_version = solvent.id UNION ALL "
+        "SELECT date(at_utc, at_offset_min || ' minutes') FROM own JOIN lot_movement ON lot_movement.lot = own.lot "
+        "WHERE kind = 'used' UNION ALL "
         "SELECT date(mark.at_utc, mark.at_offset_min || ' minutes') FROM own JOIN lot_version ON lot_version.lot = "
         "own.lot JOIN pipetting_mark AS mark ON mark.lot_version = lot_version.id WHERE mark.kind = 'done' AND "
         "mark.volume_mL > 0 AND %1)"_s.arg(lastOfItsDose));

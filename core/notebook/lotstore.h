@@ -21,7 +21,8 @@ void storeLotOpening(Act &act, LotId lot, const QDate &day);
 void storeLotOpeningChange(Act &act, LotId lot, const std::optional<QDate> &day, const QString &reason);
 void storeLotMovement(Act &act, LotId lot, LotMovementKind kind, double change_mL, const QString &note);
 
-/// The first day on which a tick that counts took from it, or it was dissolved or divided.
+/// The first day on which a tick that counts or a hand took from it, or it was dissolved, divided or another
+/// was dissolved in it.
 std::optional<QDate> firstTakenFrom(const Database &database, LotId lot);
 
 /// Every lot as it stands, or the one.

@@ -69,14 +69,14 @@ void storeMarksOf(Act &act, RunId id, const run::Run &run, const assay::Method &
     }
 }
 
-/// What a run that is read or pipetted already took from was open when it began.
+/// What a run that is read or pipetted already took from was open when it began, and in the house by then.
 void openLotsOf(Act &act, RunId id, const run::Run &run, const assay::Method &method)
 {
     if (!namesClosedLot(act.database(), id))
         return;
     const QDate today = timeOf(act.at()).date();
     const QDate day = run.startedAt ? std::min(run.startedAt->date(), today) : today;
-    openTaken(act, lotsTakenIn(act.database(), method, run), day);
+    openTaken(act, lotsTakenIn(act.database(), method, run, day), day);
 }
 
 void requireReasonToCorrect(const QString &reason)

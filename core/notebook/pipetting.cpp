@@ -19,6 +19,7 @@
 #include <algorithm>
 #include <map>
 #include <set>
+#include <utility>
 
 namespace plateau::notebook {
 
@@ -80,7 +81,7 @@ public:
             version = lotVersion(what);
         const MarkId id = add(mark, version ? std::optional(version->row) : std::nullopt);
         if (version)
-            keepLotDay(id, *what.lot, version->expires);
+            keepLotDay(id, what, mark.volume_mL, version->expires);
         requireSoundTube(what.dose.tube);
         if (mark.volume_mL > 0)
             take(what);
@@ -173,15 +174,17 @@ private:
 
     QDate today() const { return timeOf(m_act.at()).date(); }
 
-    /// The mark names the day that counts from now on, this dose having opened the lot.
-    void keepLotDay(MarkId mark, LotId lot, const std::optional<QDate> &onLabel)
+    /// The mark names the day that counts from now on, the lot having been opened by this dose or one before;
+    /// a dose of nothing opens none.
+    void keepLotDay(MarkId mark, const DoneDose &what, double volume_mL, const std::optional<QDate> &onLabel)
     {
-        auto found = m_lastGood.find(lot);
+        const bool isTaken = volume_mL > 0 || m_taken.contains(*what.lot);
+        auto found = m_lastGood.find({*what.lot, isTaken});
         if (found == m_lastGood.end()) {
-            planning::Lot stored = loadLots(m_act.database(), lot).at(0);
-            if (!stored.opened && !stored.isDry)
+            planning::Lot stored = loadLots(m_act.database(), *what.lot).at(0);
+            if (isTaken && !stored.opened && !stored.isDry)
                 stored.opened = today();
-            found = m_lastGood.emplace(lot, planning::lastGoodDay(stored)).first;
+            found = m_lastGood.emplace(std::pair(*what.lot, isTaken), planning::lastGoodDay(stored)).first;
         }
         if (found->second && found->second != onLabel)
             storeLotDay(m_act, mark, *found->second);
@@ -228,7 +231,8 @@ private:
     std::set<LotId> m_taken;
     /// Components of which it is known from which planned lot they come.
     std::set<QString> m_asked;
-    std::map<LotId, std::optional<QDate>> m_lastGood;
+    /// By lot, and whether something was taken from it.
+    std::map<std::pair<LotId, bool>, std::optional<QDate>> m_lastGood;
 };
 
 void requireSome(bool some)

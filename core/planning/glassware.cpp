@@ -137,9 +137,9 @@ std::vector<PossibleStep> possibleSteps(const Glassware &glassware, double least
             std::ranges::subrange(best.begin() + static_cast<std::ptrdiff_t>(group), best.end());
         if (std::ranges::any_of(sameFactor, [&](const PossibleStep &other) { return isAsGood(other, step); }))
             continue;
-        std::erase_if(best, [&, place = std::size_t(0)](const PossibleStep &other) mutable {
-            return place++ >= group && isAsGood(step, other);
-        });
+        const auto worse =
+            std::ranges::remove_if(sameFactor, [&](const PossibleStep &other) { return isAsGood(step, other); });
+        best.erase(worse.begin(), worse.end());
         best.push_back(step);
     }
     return best;

@@ -14,6 +14,7 @@
 #include "ui/shared/losspanel.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
 
 #include <QChart>
 #include <QChartView>
@@ -361,6 +362,10 @@ TEST_F(ChartSourceOf, AChartBeginsWithTheMaterialOfMostValues)
     ASSERT_EQ(names.count(), 3);
     EXPECT_EQ(names.itemText(0), u"A-1"_s);
     EXPECT_EQ(names.itemText(2), u"all of them, without limits"_s);
+    EXPECT_EQ(names.toolTip(), tipText(u"STD"_s));
+    find<QComboBox>(form, u"chartName"_s).setCurrentIndex(2);
+    EXPECT_EQ(names.toolTip(), tipText(u"all of them, without limits"_s)) << "whole, whatever is chosen";
+    find<QComboBox>(form, u"chartName"_s).setCurrentIndex(names.findText(u"STD"_s));
     // All of another quantity is not taken over.
     const auto choose = [&](Quantity quantity) {
         auto &box = find<QComboBox>(form, u"chartQuantity"_s);

@@ -8,6 +8,8 @@
 #include <QCategoryAxis>
 #include <QChart>
 #include <QChartView>
+#include <QFontMetricsF>
+#include <QGraphicsSimpleTextItem>
 #include <QLabel>
 #include <QScatterSeries>
 
@@ -98,6 +100,17 @@ TEST(PointHistoryThinned, KeepsTheExtremesAndTheNewestInOrder)
         EXPECT_EQ(std::count(shown.begin(), shown.end(), point), 1) << point;
 }
 
+TEST(PointChartLimits, StandAtTheirPlacesUnlessTheyWouldCoverEachOther)
+{
+    using Places = std::pair<double, double>;
+    EXPECT_EQ(heldApart(50, 150, 20, 0, 200), (Places{50, 150}));
+    EXPECT_EQ(heldApart(50, 70, 20, 0, 200), (Places{50, 70})) << "they touch";
+    EXPECT_EQ(heldApart(98, 102, 20, 0, 200), (Places{90, 110}));
+    EXPECT_EQ(heldApart(2, 6, 20, 0, 200), (Places{10, 30})) << "the plot's top";
+    EXPECT_EQ(heldApart(196, 198, 20, 0, 200), (Places{170, 190})) << "its bottom";
+    EXPECT_EQ(heldApart(10, 12, 20, 0, 30), (Places{5, 25})) << "a plot too low for both";
+}
+
 class PointChartWidget : public ::testing::Test
 {
 protected:
@@ -107,9 +120,28 @@ protected:
         chart.show();
     }
     QChartView &view() { return *chart.findChild<QChartView *>(u"pointChart"_s); }
-    /// Band, path, points within, outside, the newest, the limits' labels.
+    /// Band, path, points within, outside, the newest.
     QXYSeries &drawn(int series) { return *qobject_cast<QXYSeries *>(view().chart()->series().at(series)); }
 
+    /// The limits as they are written, from the top, in the chart's own places.
+    std::vector<std::pair<QString, QRectF>> limits()
+    {
+        QApplication::processEvents();
+        std::vector<std::pair<QString, QRectF>> written;
+        for (QGraphicsItem *item : view().chart()->childItems()) {
+            auto *text = qgraphicsitem_cast<QGraphicsSimpleTextItem *>(item);
+            if (text && !text->text().isEmpty() && text->text() != quantity)
+                written.emplace_back(text->text(), text->mapRectToParent(text->boundingRect()));
+        }
+        std::ranges::sort(written, {}, [](const auto &limit) { return limit.second.top(); });
+        return written;
+    }
+    double y(double value)
+    {
+        return view().chart()->mapToPosition({1, value}, view().chart()->series().at(1)).y();
+    }
+
+    const QString quantity = u"recovery in %"_s;
     Theme theme;
     PointChart chart{theme, u"Recovery of the standard"_s};
 };
@@ -149,15 +181,53 @@ TEST_F(PointChartWidget, ATitleThatWouldBeCutIsLeftOut)
 TEST_F(PointChartWidget, LimitsAreWrittenWhereTheyAre)
 {
     chart.setHistory(historyOf({100, 101}));
-    ASSERT_EQ(drawn(5).count(), 1);
-    EXPECT_EQ(drawn(5).at(0).y(), 90);
-    EXPECT_EQ(drawn(5).pointLabelsFormat(), u"90.0"_s);
-    EXPECT_EQ(drawn(6).pointLabelsFormat(), u"110.0"_s);
+    const auto both = limits();
+    ASSERT_EQ(both.size(), 2U);
+    EXPECT_EQ(both[0].first, u"110.0"_s);
+    EXPECT_EQ(both[1].first, u"90.0"_s);
+    EXPECT_NEAR(both[0].second.center().y(), y(110), 1);
+    EXPECT_NEAR(both[1].second.center().y(), y(90), 1);
+    for (const auto &[text, place] : both) {
+        EXPECT_GT(place.left(), view().chart()->plotArea().right()) << text.toStdString();
+        EXPECT_LE(place.right(), view().chart()->size().width()) << text.toStdString();
+    }
     PointHistory open = historyOf({100, 101});
     open.upper.reset();
     chart.setHistory(open);
-    EXPECT_EQ(drawn(5).count(), 1);
-    EXPECT_EQ(drawn(6).count(), 0);
+    ASSERT_EQ(limits().size(), 1U);
+    EXPECT_EQ(limits()[0].first, u"90.0"_s);
+    EXPECT_NEAR(limits()[0].second.center().y(), y(90), 1);
+}
+
+TEST_F(PointChartWidget, QuantityStandsWholeAboveThePlot)
+{
+    chart.setHistory(historyOf({100, 101}));
+    QApplication::processEvents();
+    const QRectF plot = view().chart()->plotArea();
+    bool isWritten = false;
+    for (QGraphicsItem *item : view().chart()->childItems()) {
+        auto *text = qgraphicsitem_cast<QGraphicsSimpleTextItem *>(item);
+        if (!text || text->text() != quantity)
+            continue;
+        isWritten = true;
+        EXPECT_LE(text->mapRectToParent(text->boundingRect()).bottom(), plot.top());
+        EXPECT_LE(text->mapRectToParent(text->boundingRect()).right(), view().chart()->size().width());
+    }
+    EXPECT_TRUE(isWritten);
+}
+
+TEST_F(PointChartWidget, LimitsThatAreNearAreNotWrittenOverEachOther)
+{
+    PointHistory near = historyOf({60, 100, 140});
+    near.lower = 99;
+    near.upper = 101;
+    chart.setHistory(near);
+    const auto both = limits();
+    ASSERT_EQ(both.size(), 2U);
+    EXPECT_EQ(both[0].first, u"101.0"_s);
+    EXPECT_GE(both[1].second.center().y() - both[0].second.center().y(),
+              QFontMetricsF(chart.font()).height() - 0.01);
+    EXPECT_NEAR((both[0].second.center().y() + both[1].second.center().y()) / 2, y(100), 1);
 }
 
 TEST_F(PointChartWidget, FirstAndNewestHaveTheirLabels)

@@ -7,6 +7,7 @@
 #include "ui/shared/notice.h"
 #include "ui/shared/offerfield.h"
 #include "ui/shared/problemlist.h"
+#include "ui/shared/roomystyle.h"
 #include "ui/shared/widgets.h"
 
 #include <QAbstractItemModelTester>
@@ -24,6 +25,7 @@
 #include <QSignalSpy>
 #include <QSpinBox>
 #include <QVBoxLayout>
+#include <QStyleOptionComboBox>
 #include <QWheelEvent>
 #include <QtTest/QTest>
 
@@ -47,6 +49,26 @@ TEST(ProblemList, NamesErrorsBeforeWarningsEachWithItsPlace)
     EXPECT_EQ(rows[0], (Sentence{State::Bad, u"/tubes/0: no role"_s}));
     EXPECT_EQ(rows[1], (Sentence{State::Bad, u"not JSON"_s}));
     EXPECT_EQ(rows[2], (Sentence{State::Attention, u"/samples/1: used by no tube"_s}));
+}
+
+TEST(RoomyStyle, WhatABoxCannotShowEndsInDots)
+{
+    const RoomyStyle roomy(u"Fusion"_s);
+    const QComboBox box;
+    QStyleOptionComboBox option;
+    option.initFrom(&box);
+    option.subControls = QStyle::SC_All;
+    option.currentText = u"potassium metabisulfite (all standards of it)"_s;
+    const int words = option.fontMetrics.horizontalAdvance(option.currentText);
+    option.rect = {0, 0, words + 80, 30};
+    EXPECT_EQ(roomy.elidedIn(option, &box), option.currentText);
+    option.rect.setWidth(words);
+    const QString shown = roomy.elidedIn(option, &box);
+    EXPECT_TRUE(shown.endsWith(u'…')) << shown.toStdString();
+    EXPECT_TRUE(shown.startsWith(u"potassium"_s)) << shown.toStdString();
+    option.currentIcon = QIcon(QPixmap(16, 16));
+    option.iconSize = {16, 16};
+    EXPECT_LT(roomy.elidedIn(option, &box).size(), shown.size()) << "the icon takes of the room";
 }
 
 TEST(SentenceList, ChangesRowByRow)

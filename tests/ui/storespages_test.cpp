@@ -302,7 +302,7 @@ TEST_F(StoresWindow, WhatHappensToAContainerStandsInItsLedger)
     EXPECT_EQ(book->lots().all()[0].remaining_mL, 0);
     EXPECT_EQ(model(u"lotLedger"_s).rowCount(), 5);
     EXPECT_EQ(labelText(u"lotBalance"_s),
-              u"Left according to the ledger: 0\u00a0mL; runs took nothing from it."_s);
+              u"Left according to the ledger: 0\u00a0mL; taken outside runs: 10\u00a0mL, by runs: nothing."_s);
 
     what->setCurrentIndex(3);
     enter(u"labelLot"_s, u"4712"_s);
@@ -324,14 +324,32 @@ TEST_F(StoresWindow, WhatHappensToAContainerStandsInItsLedger)
     EXPECT_FALSE(window->findChild<QLineEdit *>(u"lotDay"_s)->isVisible()) << "that has no day";
     enter(u"lotReason"_s, u"it was 4713"_s);
     press(Qt::Key_Return);
-    EXPECT_FALSE(book->lots().all()[0].opened) << noticeText().toStdString();
-    EXPECT_EQ(what->currentText(), u"It was opened"_s);
+    EXPECT_EQ(book->lots().all()[0].opened, QDate(2026, 2, 26));
+    EXPECT_TRUE(noticeText().contains(u"something was taken from the lot \"4712\" on 2026-03-02"_s))
+        << noticeText().toStdString();
 
     press(Qt::Key_Escape);
     EXPECT_TRUE(labelText(u"lotsEmpty"_s).contains(u"No container is in hand"_s)) << "it is used up";
     find<QCheckBox>(u"usedUpToo"_s)->click();
     ASSERT_EQ(model(u"lots"_s).rowCount(), 1);
     EXPECT_EQ(shown(model(u"lots"_s), 0, ui::LotsModel::Standing), u"used up"_s);
+}
+
+TEST_F(StoresWindow, AContainerThatNothingWasTakenFromWasNotOpenedAfterAll)
+{
+    book->lots().receive({u"Buffer pH 9"_s, u"4711"_s, {}, 30}, 100, u"Ines"_s);
+    book->lots().open({book->lots().all()[0].id}, QDate(2026, 2, 27), u"Ines"_s);
+    open(Qt::Key_L);
+    choose(u"lots"_s, 0);
+    press(Qt::Key_Return);
+    EXPECT_EQ(labelText(u"lotBalance"_s),
+              u"Left according to the ledger: 100\u00a0mL; runs took nothing from it."_s);
+    auto *what = find<QComboBox>(u"lotEvent"_s);
+    what->setCurrentIndex(what->findText(u"It was not opened after all"_s));
+    enter(u"lotReason"_s, u"it was 4713"_s);
+    press(Qt::Key_Return);
+    EXPECT_FALSE(book->lots().all()[0].opened) << noticeText().toStdString();
+    EXPECT_EQ(what->currentText(), u"It was opened"_s);
 }
 
 TEST_F(StoresWindow, AContainerOpenedAtTheBenchCanHaveThatCorrectedAtOnce)

@@ -110,11 +110,17 @@ QString LotView::balanceText() const
     if (m_facts.lot.isDry)
         return tr("It is dry: its volume begins when it is dissolved.");
     double noted_mL = 0;
-    for (const notebook::LotMovement &movement : m_facts.movements)
+    double byHand_mL = 0;
+    for (const notebook::LotMovement &movement : m_facts.movements) {
         noted_mL += movement.change_mL;
+        byHand_mL -= movement.kind == notebook::LotMovementKind::Used ? movement.change_mL : 0;
+    }
     double taken_mL = 0;
     for (const notebook::LotTaking &taking : m_facts.takings)
         taken_mL += taking.through.isEmpty() ? taking.volume_mL : 0; // that left it when it was divided
+    if (taken_mL == 0 && byHand_mL > 0)
+        return tr("Left according to the ledger: %1; taken outside runs: %2, by runs: nothing.")
+            .arg(lotVolume(m_facts.lot.remaining_mL), lotVolume(byHand_mL));
     if (taken_mL == 0)
         return tr("Left according to the ledger: %1; runs took nothing from it.").arg(lotVolume(m_facts.lot.remaining_mL));
     return tr("According to the ledger %1, of which runs took %2; left: %3.")

@@ -31,6 +31,12 @@ namespace {
 /// Between a component and its lot, in what a choice stands for: no name holds it.
 constexpr QChar between(u'\t');
 
+/// A long name is cut in the box and whole in its list and tip.
+void tellWhole(QComboBox *box)
+{
+    box->setToolTip(tipText(box->currentText()));
+}
+
 /// Fills the box and keeps what was chosen where it is still there; else the one asked for.
 void fill(QComboBox *box, const std::vector<std::pair<QString, QString>> &choices,
           const QString &otherwise = {})
@@ -43,8 +49,7 @@ void fill(QComboBox *box, const std::vector<std::pair<QString, QString>> &choice
     const int kept = box->findData(former);
     box->setCurrentIndex(std::max(0, kept >= 0 ? kept : box->findData(otherwise)));
     box->setEnabled(box->count() > 1);
-    // A long name is cut in the box and whole in its list and tip.
-    box->setToolTip(tipText(box->currentText()));
+    tellWhole(box);
 }
 
 QComboBox *box(const QString &objectName, QWidget *parent)
@@ -53,19 +58,22 @@ QComboBox *box(const QString &objectName, QWidget *parent)
     made->setObjectName(objectName);
     made->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     made->setMinimumContentsLength(10);
+    QObject::connect(made, &QComboBox::currentTextChanged, made, [made] { tellWhole(made); });
     return made;
 }
 
-/// Of the width: what a chart is of has the longest words, then the method.
-constexpr std::array shares{14, 12, 11, 9};
+/// Of the width: what a chart is of, and in what it was measured, have the longest words, then the method. The third
+/// column's boxes reach over the check box that stands beside the last of them.
+constexpr std::array shares{15, 10, 5};
 
-void add(QGridLayout *grid, int row, int column, const QString &caption, QWidget *field, QWidget *parent)
+void add(QGridLayout *grid, int row, int column, const QString &caption, QWidget *field, QWidget *parent,
+         int columns = 1)
 {
     QLabel *label = new QLabel(caption, parent);
     label->setBuddy(field);
     field->setAccessibleName(QString(caption).remove(u'&'));
     grid->addWidget(label, row, 2 * column);
-    grid->addWidget(field, row, 2 * column + 1);
+    grid->addWidget(field, row, 2 * column + 1, 1, columns);
     grid->setColumnStretch(2 * column + 1, shares[static_cast<std::size_t>(column)]);
 }
 
@@ -114,19 +122,19 @@ void SubjectForm::build(const Theme &theme)
     grid->setSpacing(theme.gap());
     add(grid, 0, 0, tr("Ch&art of"), m_quantity, this);
     add(grid, 0, 1, tr("b&y"), m_method, this);
-    add(grid, 0, 2, tr("&measured"), m_measurand, this);
-    add(grid, 0, 3, tr("&in"), m_name, this);
-    add(grid, 1, 0, tr("Only lo&t"), m_lot, this);
-    add(grid, 1, 1, tr("by p&erson"), m_person, this);
+    add(grid, 0, 2, tr("&measured"), m_measurand, this, 2);
+    add(grid, 1, 0, tr("&in"), m_name, this);
+    add(grid, 1, 1, tr("Only lo&t"), m_lot, this);
+    add(grid, 1, 2, tr("by p&erson"), m_person, this, 2);
     m_from->setObjectName(u"chartFrom"_s);
     m_to->setObjectName(u"chartTo"_s);
     for (QLineEdit *day : {m_from, m_to})
         day->setPlaceholderText(dayExample());
-    add(grid, 1, 2, tr("on photometer"), m_photometer, this);
-    add(grid, 2, 0, tr("f&rom"), m_from, this);
-    add(grid, 2, 1, tr("to"), m_to, this);
+    add(grid, 2, 0, tr("on photometer"), m_photometer, this);
+    add(grid, 2, 1, tr("f&rom"), m_from, this);
+    add(grid, 2, 2, tr("to"), m_to, this);
     m_rejected->setObjectName(u"chartRejected"_s);
-    grid->addWidget(m_rejected, 2, 4, 1, 4);
+    grid->addWidget(m_rejected, 2, 6);
     for (QWidget *small : std::initializer_list<QWidget *>{m_from, m_to, m_rejected})
         small->setMinimumHeight(theme.target());
 }
@@ -156,6 +164,7 @@ void SubjectForm::select(const charts::Subject &subject)
         const QSignalBlocker blocker(choice);
         if (const int index = choice->findData(value); index >= 0)
             choice->setCurrentIndex(index);
+        tellWhole(choice);
     };
     set(m_method, subject.methodId);
     fillMeasurands();
@@ -185,7 +194,6 @@ void SubjectForm::fillMeasurands()
             choices.emplace_back(m_source.measurandName(method, measurand), measurand);
     }
     fill(m_measurand, choices);
-    m_method->setToolTip(tipText(m_method->currentText()));
     fillNames();
 }
 
@@ -233,6 +241,7 @@ void SubjectForm::choose(const charts::Subject &subject)
     {
         const QSignalBlocker blocker(m_quantity);
         m_quantity->setCurrentIndex(m_quantity->findData(charts::quantityWord(subject.quantity)));
+        tellWhole(m_quantity);
     }
     refresh();
     select(subject);

@@ -84,7 +84,7 @@ LossPicture::LossPicture(const Theme &theme, QWidget *parent)
         series->attachAxis(m_left);
     }
     m_age->setTitleText(tr("age at use in h"));
-    m_left->setTitleText(tr("found, in % of what was weighed"));
+    m_left->setTitleText(tr("% of weighed mass"));
     m_points->setName(tr("found"));
     m_fitted->setName(tr("fitted"));
     m_stated->setName(tr("as stated"));

@@ -13,6 +13,7 @@
 #include <QChartView>
 #include <QEvent>
 #include <QFontMetricsF>
+#include <QGraphicsSimpleTextItem>
 #include <QLabel>
 #include <QLineSeries>
 #include <QScatterSeries>
@@ -21,6 +22,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 using namespace Qt::StringLiterals;
 
@@ -42,6 +44,19 @@ QScatterSeries *scatter(QScatterSeries::MarkerShape shape, double size)
 
 } // namespace
 
+std::pair<double, double> heldApart(double first, double second, double labelHeight, double plotTop,
+                                double plotBottom)
+{
+    const double distance = std::max(second - first, labelHeight);
+    const double middle = (first + second) / 2;
+    const double outermost = (distance + labelHeight) / 2;
+    const double lowestMiddle = plotBottom - outermost;
+    const double highestMiddle = plotTop + outermost;
+    const double held = highestMiddle <= lowestMiddle ? std::clamp(middle, highestMiddle, lowestMiddle)
+                                                      : (plotTop + plotBottom) / 2;
+    return {held - distance / 2, held + distance / 2};
+}
+
 PointChart::PointChart(const Theme &theme, const QString &accessibleName, QWidget *parent)
     : QWidget(parent)
     , m_theme(theme)
@@ -55,8 +70,9 @@ PointChart::PointChart(const Theme &theme, const QString &accessibleName, QWidge
     , m_within(scatter(QScatterSeries::MarkerShapeCircle, pointSize))
     , m_outside(scatter(QScatterSeries::MarkerShapeRectangle, pointSize))
     , m_newest(scatter(QScatterSeries::MarkerShapeRotatedRectangle, 2 * pointSize))
-    , m_lower(scatter(QScatterSeries::MarkerShapeCircle, 1))
-    , m_upper(scatter(QScatterSeries::MarkerShapeCircle, 1))
+    , m_quantity(new QGraphicsSimpleTextItem(m_view->chart()))
+    , m_lower(new QGraphicsSimpleTextItem(m_view->chart()))
+    , m_upper(new QGraphicsSimpleTextItem(m_view->chart()))
     , m_order(new QCategoryAxis)
     , m_values(new QValueAxis)
 {
@@ -87,11 +103,12 @@ void PointChart::build()
     m_order->setLabelsPosition(QCategoryAxis::AxisLabelsPositionOnValue);
     m_order->setGridLineVisible(false);
     for (QAbstractSeries *series : std::initializer_list<QAbstractSeries *>{
-             m_band, m_path, m_within, m_outside, m_newest, m_lower, m_upper}) {
+             m_band, m_path, m_within, m_outside, m_newest}) {
         chart.addSeries(series);
         series->attachAxis(m_order);
         series->attachAxis(m_values);
     }
+    connect(&chart, &QChart::plotAreaChanged, this, &PointChart::placeLimits);
 }
 
 void PointChart::setHistory(PointHistory history)
@@ -119,14 +136,16 @@ void PointChart::draw()
     if (!any)
         return;
     drawScale();
-    m_values->setTitleText(m_history.quantity);
+    m_quantity->setText(m_history.quantity);
     // Room beside the newest for its value.
     const double last = static_cast<double>(m_history.points.size());
     const double aside = std::max(0.5, 0.08 * (last - 1));
     m_order->setRange(1 - aside, last + aside);
     drawBand();
+    writeLimits();
     drawLabels();
     drawPoints();
+    placeLimits();
 }
 
 /// No more steps than there is room for their numbers: the axis writes dots in place of those that do not
@@ -146,8 +165,8 @@ void PointChart::drawScale()
         }
     }
     const double line = QFontMetricsF(font()).height();
-    // Below the plot stand the labels of the points.
-    const int room = static_cast<int>((m_view->height() - 2 * line) / (2 * line));
+    // Above the plot stands the quantity, below it the labels of the points.
+    const int room = static_cast<int>((m_view->height() - 2.5 * line) / (2 * line));
     m_values->setLabelsVisible(room >= 2);
     // A title that is cut says nothing; who shows a low chart says the quantity above it.
     m_values->setTitleVisible(QFontMetricsF(font()).horizontalAdvance(m_history.quantity) <=
@@ -166,14 +185,42 @@ void PointChart::drawBand()
     m_band->setVisible(m_history.lower || m_history.upper);
     m_bandBottom->replace(QList<QPointF>{{left, lower}, {right, lower}});
     m_bandTop->replace(QList<QPointF>{{left, upper}, {right, upper}});
-    const double inside = left + 0.1 * (right - left);
-    const auto write = [&](QScatterSeries *series, const std::optional<double> &limit) {
-        series->replace(limit ? QList<QPointF>{{inside, *limit}} : QList<QPointF>{});
-        if (limit)
-            series->setPointLabelsFormat(shownNumber(QString::number(*limit, 'f', m_history.decimals)));
+}
+
+void PointChart::writeLimits()
+{
+    const auto write = [&](QGraphicsSimpleTextItem *item, const std::optional<double> &limit) {
+        item->setText(limit ? shownNumber(QString::number(*limit, 'f', m_history.decimals)) : QString());
     };
     write(m_lower, m_history.lower);
     write(m_upper, m_history.upper);
+}
+
+/// At the right of the plot, where no point comes.
+void PointChart::placeLimits()
+{
+    const QRectF plot = m_view->chart()->plotArea();
+    const double range = m_values->max() - m_values->min();
+    if (m_history.points.empty() || !(range > 0))
+        return;
+    const auto yOf = [&](double value) {
+        return plot.bottom() - (value - m_values->min()) / range * plot.height();
+    };
+    const double height = QFontMetricsF(font()).height();
+    double upper = yOf(m_history.upper.value_or(m_values->max()));
+    double lower = yOf(m_history.lower.value_or(m_values->min()));
+    if (m_history.upper && m_history.lower)
+        std::tie(upper, lower) = heldApart(upper, lower, height, plot.top(), plot.bottom());
+    const auto place = [&](QGraphicsSimpleTextItem *item, double y) {
+        item->setPos(plot.right() + besideLimits(), y - item->boundingRect().height() / 2);
+    };
+    place(m_upper, upper);
+    place(m_lower, lower);
+}
+
+double PointChart::besideLimits() const
+{
+    return m_theme.gap() / 2.0;
 }
 
 /// Of the first and the newest point, and of some between where there is room for them.
@@ -187,8 +234,12 @@ void PointChart::drawLabels()
     const std::size_t last = m_history.points.size() - 1;
     const double widest =
         std::max(metrics.horizontalAdvance(labelOf(0)), metrics.horizontalAdvance(labelOf(last)));
-    // Half of the newest point's label stands beyond it.
-    m_view->chart()->setMargins({0, 0, static_cast<int>(metrics.horizontalAdvance(labelOf(last)) / 2), 0});
+    // Half of the newest point's label stands beyond it, and the limits do.
+    const double limits = std::max(m_lower->boundingRect().width(), m_upper->boundingRect().width());
+    const double beyond = std::max(metrics.horizontalAdvance(labelOf(last)) / 2,
+                                   limits > 0 ? limits + 2 * besideLimits() : 0);
+    const int above = static_cast<int>(std::ceil(m_quantity->boundingRect().height()));
+    m_view->chart()->setMargins({0, above, static_cast<int>(std::ceil(beyond)), 0});
     const int room = static_cast<int>(width() / std::max(1.0, 1.6 * widest));
     const std::size_t steps = static_cast<std::size_t>(std::clamp(room - 1, 1, 4));
     QStringList labels;
@@ -240,23 +291,26 @@ void PointChart::dress()
     m_outside->setColor(m_theme.colour(State::Attention));
     m_newest->setPen(outline);
     m_newest->setColor(m_theme.colour(State::Info));
-    for (QScatterSeries *labelled : {m_newest, m_lower, m_upper}) {
-        labelled->setPointLabelsVisible(true);
-        labelled->setPointLabelsClipping(false);
-        labelled->setPointLabelsColor(m_theme.text());
-        labelled->setPointLabelsFont(labelled == m_newest ? m_theme.bold() : font());
-    }
-    for (QScatterSeries *unseen : {m_lower, m_upper}) {
-        unseen->setPen(Qt::NoPen);
-        unseen->setBrush(Qt::NoBrush);
+    m_newest->setPointLabelsVisible(true);
+    m_newest->setPointLabelsClipping(false);
+    m_newest->setPointLabelsColor(m_theme.text());
+    m_newest->setPointLabelsFont(m_theme.bold());
+    for (QGraphicsSimpleTextItem *written : {m_quantity, m_lower, m_upper}) {
+        written->setBrush(m_theme.text());
+        written->setFont(font());
     }
 }
 
 void PointChart::changeEvent(QEvent *event)
 {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::FontChange)
-        dress();
+    if (event->type() != QEvent::FontChange)
+        return;
+    dress();
+    if (m_history.points.empty())
+        return;
+    drawLabels(); // the numbers beside the plot have another width
+    placeLimits();
 }
 
 void PointChart::resizeEvent(QResizeEvent *event)
@@ -270,6 +324,7 @@ void PointChart::resizeEvent(QResizeEvent *event)
     drawLabels();
     if (m_history.points.size() > mostMarks)
         drawPoints();
+    placeLimits();
 }
 
 } // namespace plateau::ui

@@ -6,12 +6,14 @@
 #include <QWidget>
 
 #include <optional>
+#include <utility>
 #include <vector>
 
 QT_BEGIN_NAMESPACE
 class QAreaSeries;
 class QCategoryAxis;
 class QChartView;
+class QGraphicsSimpleTextItem;
 class QLabel;
 class QLineSeries;
 class QScatterSeries;
@@ -54,8 +56,14 @@ QString historyDescription(const PointHistory &history);
 /// their place in the history, in its order.
 std::vector<int> thinned(const PointHistory &history, int pixels);
 
+/// Where two labels so high have their middles, the one above first: each at its own place (top to bottom, the
+/// first above the second), but not over each other, and within the plot as far as it holds both.
+std::pair<double, double> heldApart(double first, double second, double labelHeight, double plotTop,
+                                double plotBottom);
+
 /// Points in their order against the band: discs within, squares outside, the newest a large diamond with its
-/// value; the limits are written beside the band, some of the points' labels below. All numbers that are
+/// value; the quantity stands above the plot, where the longest has room; the limits are
+/// written at the right of the band, outside the plot, some of the points' labels below. All numbers that are
 /// written stand in the accessible description too.
 class PointChart : public QWidget
 {
@@ -79,6 +87,10 @@ private:
     void drawScale();
     void drawBand();
     void drawLabels();
+    void writeLimits();
+    void placeLimits();
+    /// Of a limit's label, from the plot and from the edge.
+    double besideLimits() const;
     void dress();
 
     const Theme &m_theme;
@@ -92,9 +104,10 @@ private:
     QScatterSeries *m_within;
     QScatterSeries *m_outside;
     QScatterSeries *m_newest;
-    /// One point each that is not seen, for its label.
-    QScatterSeries *m_lower;
-    QScatterSeries *m_upper;
+    /// The chart's, as items of it.
+    QGraphicsSimpleTextItem *m_quantity;
+    QGraphicsSimpleTextItem *m_lower;
+    QGraphicsSimpleTextItem *m_upper;
     QCategoryAxis *m_order;
     QValueAxis *m_values;
     PointHistory m_history;

@@ -40,6 +40,13 @@ int RoomyStyle::pixelMetric(PixelMetric metric, const QStyleOption *option, cons
 void RoomyStyle::drawControl(ControlElement element, const QStyleOption *option, QPainter *painter,
                              const QWidget *widget) const
 {
+    if (const auto *box = qstyleoption_cast<const QStyleOptionComboBox *>(option);
+        element == CE_ComboBoxLabel && box && !box->editable) {
+        QStyleOptionComboBox whole = *box;
+        whole.currentText = elidedIn(*box, widget);
+        QProxyStyle::drawControl(element, &whole, painter, widget);
+        return;
+    }
     const auto *heading = qstyleoption_cast<const QStyleOptionHeader *>(option);
     if (element != CE_HeaderLabel || !heading || !isHeadingOfTable(widget)) {
         QProxyStyle::drawControl(element, option, painter, widget);
@@ -55,6 +62,16 @@ void RoomyStyle::drawControl(ControlElement element, const QStyleOption *option,
         drawn(*fuller);
     else
         drawn(*heading);
+}
+
+QString RoomyStyle::elidedIn(const QStyleOptionComboBox &box, const QWidget *widget) const
+{
+    constexpr int beside = 2; // a style leaves one pixel at each side
+    constexpr int besideIcon = 4;
+    int room = proxy()->subControlRect(CC_ComboBox, &box, SC_ComboBoxEditField, widget).width() - beside;
+    if (!box.currentIcon.isNull())
+        room -= box.iconSize.width() + besideIcon;
+    return box.fontMetrics.elidedText(box.currentText, Qt::ElideRight, room);
 }
 
 int RoomyStyle::missingBeside(const QStyleOption &option, const QWidget &heading) const

@@ -4,10 +4,15 @@
 
 #include <QProxyStyle>
 
+QT_BEGIN_NAMESPACE
+class QStyleOptionComboBox;
+QT_END_NAMESPACE
+
 namespace plateau::ui {
 
 /// Any style, with more room at both sides of the cells of our tables: a number that stands to the right would else touch the
-/// words that begin beside it. Headings have as much, and so stand in line with what they head.
+/// words that begin beside it. Headings have as much, and so stand in line with what they head. What a box cannot show
+/// whole ends in dots.
 class RoomyStyle : public QProxyStyle
 {
     Q_OBJECT
@@ -23,6 +28,9 @@ public:
                             const QWidget *widget) const override;
     QSize sizeFromContents(ContentsType type, const QStyleOption *option, const QSize &contents,
                            const QWidget *widget) const override;
+
+    /// What the box shows of its choice.
+    QString elidedIn(const QStyleOptionComboBox &box, const QWidget *widget) const;
 
 private:
     int missingBeside(const QStyleOption &option, const QWidget &heading) const;

@@ -49,6 +49,14 @@ protected:
         run.lots = named;
         return m_book->addRun(run, risingMethod(), person);
     }
+    /// It came with its readings, and names that lot of the buffer.
+    RunId addRunReadOn(const QDate &day, const QString &lot = u"B-17"_s)
+    {
+        run::Run run = plainRun();
+        run.startedAt = QDateTime(day, QTime(9, 0), Qt::OffsetFromUTC, 3600);
+        run.lots = {named(u"buffer"_s, lot)};
+        return m_book->addRun(run, risingMethod(), person);
+    }
     std::vector<LotId> tick(RunId run, int tube, std::optional<LotId> lot = {})
     {
         return m_book->pipetting().markDone(run, {DoneDose{buffer(tube), {}, lot, {}, {}}}, person);
@@ -97,6 +105,26 @@ TEST_F(LotOpeningTest, AMarkKeepsTheDayThatCountsAndNotTheLabels)
     EXPECT_EQ(m_book->load(run).marks.at(0).lotExpires, last);
     EXPECT_THAT(m_book->load(run).run.lots, ElementsAre(run::LotUse{u"buffer"_s, u"B-17"_s, last}));
     EXPECT_EQ(planning::useByOf(lotOf(lot)), (planning::UseBy{last, planning::LotLimit::Opened}));
+}
+
+TEST_F(LotOpeningTest, ADoseOfNothingOpensNoBottle)
+{
+    const LotId lot = receive(u"Buffer"_s, u"B-17"_s);
+    const RunId run = addRun();
+    const auto dose = [&](int tube, double volume_mL) {
+        return DoneDose{buffer(tube), volume_mL, lot, {}, {}};
+    };
+    const auto lastGood = [&](std::size_t mark) { return m_book->load(run).marks.at(mark).lotExpires; };
+    const QDate onLabel(2026, 9, 30);
+    EXPECT_THAT(m_book->pipetting().markDone(run, {dose(0, 0)}, person), IsEmpty());
+    EXPECT_FALSE(openedOn(lot));
+    EXPECT_EQ(lastGood(0), onLabel) << "the label's day, and none that an opening would begin";
+    EXPECT_THAT(m_book->pipetting().markDone(run, {dose(1, 0), dose(2, 1), dose(3, 0)}, person), ElementsAre(lot));
+    EXPECT_EQ(openedOn(lot), today);
+    EXPECT_EQ(lastGood(1), onLabel);
+    EXPECT_EQ(lastGood(2), today.addDays(14));
+    EXPECT_EQ(lastGood(3), today.addDays(14));
+    EXPECT_THAT(m_book->verify().findings, IsEmpty());
 }
 
 TEST_F(LotOpeningTest, ATickThatIsTakenBackClosesNoBottle)
@@ -166,13 +194,52 @@ TEST_F(LotOpeningTest, OfTwoContainersOfALotItIsTheOneInUse)
 
 TEST_F(LotOpeningTest, ARunThatCameReadOpensItsLotsOnTheDayItBegan)
 {
+    goTo(QDate(2026, 2, 20));
     const LotId lot = receive(u"Buffer"_s, u"B-17"_s);
-    run::Run run = plainRun();
-    run.startedAt = QDateTime(QDate(2026, 2, 20), QTime(9, 0), Qt::OffsetFromUTC, 3600);
-    run.lots = {named(u"buffer"_s, u"B-17"_s)};
-    m_book->addRun(run, risingMethod(), person);
+    goTo(today);
+    addRunReadOn(QDate(2026, 2, 20));
     EXPECT_EQ(openedOn(lot), QDate(2026, 2, 20));
     EXPECT_THAT(m_book->verify().findings, IsEmpty());
+}
+
+TEST_F(LotOpeningTest, ARunThatCameReadOpensNothingThatCameAfterItsDay)
+{
+    const LotId later = receive(u"Buffer"_s, u"B-17"_s);
+    addRunReadOn(today.addDays(-1));
+    EXPECT_FALSE(openedOn(later));
+    EXPECT_THAT(kindsOf(later), ElementsAre(Kind::Received));
+
+    goTo(today.addDays(9));
+    const LotId latest = lots().receive({u"Buffer"_s, u"B-17"_s, QDate(2026, 3, 15), 14}, 50, person);
+    addRunReadOn(today.addDays(5));
+    EXPECT_EQ(openedOn(later), today.addDays(5));
+    EXPECT_FALSE(openedOn(latest));
+    EXPECT_THAT(m_book->verify().findings, IsEmpty());
+}
+
+TEST_F(LotOpeningTest, OfAliquotsTheDayCountsOnWhichTheyWereFilled)
+{
+    const LotId lot = receive(u"Buffer"_s, u"B-17"_s);
+    goTo(today.addDays(9));
+    const QDate filled = today.addDays(4);
+    const LotId aliquot = lots().divide(lot, {1, 2, filled, 90, 1}, person).at(0);
+    const QString name = lotOf(aliquot).lot;
+    addRunReadOn(filled.addDays(-1), name);
+    EXPECT_FALSE(openedOn(aliquot));
+    addRunReadOn(filled, name);
+    EXPECT_EQ(openedOn(aliquot), filled);
+}
+
+TEST_F(LotOpeningTest, WhatWasOpenBeforeItWasWrittenUpIsTheOneInUse)
+{
+    goTo(QDate(2026, 2, 10));
+    const LotId sealed = receive(u"Buffer"_s, u"B-17"_s);
+    goTo(today);
+    const LotId inUse = receive(u"Buffer"_s, u"B-17"_s);
+    lots().open(inUse, QDate(2026, 2, 12), person);
+    addRunReadOn(QDate(2026, 2, 20));
+    EXPECT_FALSE(openedOn(sealed));
+    EXPECT_EQ(openedOn(inUse), QDate(2026, 2, 12));
 }
 
 TEST_F(LotOpeningTest, WhatARunSaysWasLeftOutOpensNothing)
@@ -277,6 +344,24 @@ TEST_F(LotOpeningTest, WhatWasDissolvedOrDividedWasOpenThen)
     EXPECT_EQ(openedOn(divided), QDate(2026, 3, 1));
 }
 
+TEST_F(LotOpeningTest, WhatAnotherWasDissolvedInWasOpenThen)
+{
+    const LotId solvent = receive(u"Buffer"_s, u"B-17"_s);
+    const LotId dry = lots().receiveDry({u"Coenzyme"_s, u"N-12"_s, {}, 30, 14}, 25, person);
+    goTo(today.addDays(9));
+    LotDissolving how{4, {}, {}, today.addDays(4), 14};
+    how.solventLot = solvent;
+    lots().dissolve(dry, how, person);
+    ASSERT_EQ(openedOn(solvent), today.addDays(4));
+    const auto correct = [&](const std::optional<QDate> &day) {
+        return [this, solvent, day] { lots().correctOpening(solvent, day, person, u"a slip"_s); };
+    };
+    expectRefused(correct(std::nullopt), "was taken from the lot \"B-17\" on 2026-03-06"_L1);
+    expectRefused(correct(today.addDays(5)), "open by then"_L1);
+    lots().correctOpening(solvent, today.addDays(3), person, u"the day before"_s);
+    EXPECT_EQ(openedOn(solvent), today.addDays(3));
+}
+
 TEST_F(LotOpeningTest, WhatIsTakenByHandOpensToo)
 {
     const LotId used = receive(u"Buffer"_s, u"B-17"_s);
@@ -285,6 +370,16 @@ TEST_F(LotOpeningTest, WhatIsTakenByHandOpensToo)
     lots().discard(spilt, 50, person, u"the bottle broke"_s);
     EXPECT_EQ(openedOn(used), today);
     EXPECT_FALSE(openedOn(spilt)) << "it was thrown away as it came";
+
+    lots().discard(used, 1, person, u"spilt"_s);
+    goTo(today.addDays(9));
+    expectRefused([&] { lots().correctOpening(used, std::nullopt, person, u"a slip"_s); },
+                  "was taken from the lot \"B-17\" on 2026-03-02"_L1);
+    expectRefused([&] { lots().correctOpening(used, today.addDays(1), person, u"a slip"_s); },
+                  "open by then"_L1);
+    lots().open(spilt, today.addDays(9), person);
+    lots().correctOpening(spilt, std::nullopt, person, u"it was thrown away"_s);
+    EXPECT_FALSE(openedOn(spilt)) << "who threw it away did not open it";
 }
 
 TEST_F(LotOpeningTest, NoOtherProgramCorrectsWithoutAReason)

@@ -196,4 +196,51 @@ TEST_F(StandardBookTest, ASubstanceIsOneMaterialOfAControlChart)
     EXPECT_THAT(m_book->charts().offers(charts::Quantity::StandardStrength), SizeIs(4));
 }
 
+TEST_F(StandardBookTest, AChartOfOneStandardHasOnlyItsOwnNumbers)
+{
+    planning::Substance other = substance();
+    other.name = u"D-malic acid"_s;
+    const SubstanceId acid = standards().addSubstance(substance(), person);
+    standards().prepare(acid, preparation(u"STD-1"_s), person);
+    standards().prepare(standards().addSubstance(other, person), preparation(u"STD-3"_s), person);
+    // Both in every run, of one measurand; the second recovers more. A run writes the name as it likes.
+    std::vector<double> first;
+    std::vector<double> second;
+    for (const double signal : {0.58, 0.60, 0.62}) {
+        run::Run run = plainRun();
+        run.startedAt = m_now.addSecs(static_cast<qint64>(signal * 1000));
+        for (const auto &[name, more] : {std::pair(u"STD-1"_s, 0.0), std::pair(u"std-3"_s, 0.1)}) {
+            run.standards.push_back({name, 0.2, {}, {}, {}, 0});
+            run::Tube tube = run.tubes[0];
+            tube.role = run::Role::Standard;
+            tube.standard = name;
+            tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, 0.1 + signal + more}};
+            run.tubes.push_back(tube);
+        }
+        const evaluation::Evaluation made = evaluation::evaluate(risingMethod(), run);
+        first.push_back(made.standards.at(0).recovery_percent.value());
+        second.push_back(made.standards.at(1).recovery_percent.value());
+        m_book->decide(m_book->addRun(run, risingMethod(), person), DecisionKind::Accepted, person,
+                       u"good"_s);
+    }
+    ASSERT_NE(first, second);
+    const auto recovered = [&](const QString &name) {
+        std::vector<double> values;
+        for (const charts::Point &point : m_book->charts().series(
+                 {charts::Quantity::StandardRecovery, u"rising"_s, u"analyte"_s, name}))
+            values.push_back(point.value);
+        return values;
+    };
+    EXPECT_EQ(recovered(u"STD-1"_s), first);
+    EXPECT_EQ(recovered(u"std-3"_s), second);
+    EXPECT_EQ(recovered(u"L-malic acid"_s), first);
+    EXPECT_EQ(recovered(u"D-malic acid"_s), second);
+    EXPECT_THAT(recovered(u"STD-3"_s), IsEmpty()) << "no run used one of that spelling";
+    EXPECT_THAT(recovered({}), SizeIs(6));
+    const auto strengths =
+        m_book->charts().series({charts::Quantity::StandardStrength, u"rising"_s, u"analyte"_s, u"std-3"_s});
+    ASSERT_THAT(strengths, SizeIs(3));
+    EXPECT_DOUBLE_EQ(strengths[0].value, second[0] / 100 * 0.2);
+}
+
 } // namespace plateau::test
