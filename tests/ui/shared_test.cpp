@@ -24,8 +24,8 @@
 #include <QScrollBar>
 #include <QSignalSpy>
 #include <QSpinBox>
-#include <QVBoxLayout>
 #include <QStyleOptionComboBox>
+#include <QVBoxLayout>
 #include <QWheelEvent>
 #include <QtTest/QTest>
 
