@@ -1759,10 +1759,6 @@
             <translation>mit %1</translation>
         </message>
         <message>
-            <source>The run has a blank.</source>
-            <translation>Der Lauf hat einen Blindwert.</translation>
-        </message>
-        <message>
             <source>Mean blank signal %1 is within %2.</source>
             <translation>Das mittlere Blindwertsignal %1 liegt innerhalb von %2.</translation>
         </message>
@@ -2230,6 +2226,13 @@
             <source>lot's last good day</source>
             <translation>letzter Verwendungstag der Charge</translation>
         </message>
+        <message numerus="yes">
+            <source>The run has %n blank(s).</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
     </context>
     <context>
         <name>plateau::evaluation::Compliance</name>
@@ -2445,6 +2448,20 @@
         <message>
             <source>is the same limit from the same source as entry %1; keep one of them</source>
             <translation>ist derselbe Grenzwert aus derselben Quelle wie Eintrag %1; nur einen behalten</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::evaluation::WideUncertainty</name>
+        <message numerus="yes">
+            <source>The uncertainty is wide because it rests on the scatter of only %n tube(s): so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
+        <message>
+            <source>The uncertainty is wide because its largest part (%1) rests on the scatter of few tubes: so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -9519,10 +9536,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Zwei Läufe nebeneinander</translation>
         </message>
         <message>
-            <source>Back to the &amp;list</source>
-            <translation>Zur&amp;ück zur Liste</translation>
-        </message>
-        <message>
             <source>%1, %2</source>
             <translation>%1, %2</translation>
         </message>
@@ -9533,6 +9546,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>%1 of %2 lines differ and stand first.</source>
             <translation>%1 von %2 Zeilen unterscheiden sich und stehen zuerst.</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation>Zurück zur Liste  Esc</translation>
         </message>
     </context>
     <context>
@@ -11088,8 +11105,8 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Pipetten, Messkolben und dem Photometer die Namen geben, die sie unter Labor haben: Was eine Prüfung findet, ersetzt dann die Unsicherheit der Liste, und ein Lauf sagt es, wenn eines davon nicht bestanden hatte oder überfällig war.</translation>
         </message>
         <message>
-            <source>Back to the list  Esc</source>
-            <translation>Zurück zur Liste  Esc</translation>
+            <source>Back  Esc</source>
+            <translation>Zurück  Esc</translation>
         </message>
     </context>
     <context>
@@ -11572,6 +11589,14 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Sort by the column the keys are in, falling or rising; once more: as it was</source>
             <translation>Nach der Spalte sortieren, in der die Tasten sind, fallend oder steigend; noch einmal: wie vorher</translation>
+        </message>
+        <message>
+            <source>Tick the addition in every tube</source>
+            <translation>Die Zugabe in allen Ansätzen abhaken</translation>
+        </message>
+        <message>
+            <source>Another volume went in</source>
+            <translation>Ein anderes Volumen wurde zugegeben</translation>
         </message>
     </context>
     <context>
@@ -12637,6 +12662,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>Port num&amp;ber</source>
             <translation>Port&amp;nummer</translation>
         </message>
+        <message>
+            <source>name of the port</source>
+            <translation>Name der Schnittstelle</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ListenDialog</name>
@@ -12727,6 +12756,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Cancel</source>
             <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Nothing has come in yet.</source>
+            <translation>Noch ist nichts eingegangen.</translation>
         </message>
     </context>
     <context>
@@ -12821,10 +12854,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Alter bei Verwendung in h</translation>
         </message>
         <message>
-            <source>found, in % of what was weighed</source>
-            <translation>gefunden in % der Einwaage</translation>
-        </message>
-        <message>
             <source>found</source>
             <translation>gefunden</translation>
         </message>
@@ -12835,6 +12864,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>as stated</source>
             <translation>wie angegeben</translation>
+        </message>
+        <message>
+            <source>% of weighed mass</source>
+            <translation>% der Einwaage</translation>
         </message>
     </context>
     <context>
@@ -13176,6 +13209,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Back to the list  Esc</source>
             <translation>Zurück zur Liste  Esc</translation>
+        </message>
+        <message>
+            <source>Left according to the ledger: %1; taken outside runs: %2, by runs: nothing.</source>
+            <translation>Laut Bestandsliste übrig: %1; außerhalb von Läufen entnommen: %2, in Läufen: nichts.</translation>
         </message>
     </context>
     <context>
@@ -13581,7 +13618,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Name</translation>
         </message>
         <message>
-            <source>Short name</source>
+            <source>Id</source>
             <translation>Kennung</translation>
         </message>
         <message>
@@ -13701,7 +13738,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>aus dem Namen gebildet</translation>
         </message>
         <message>
-            <source>%1 is the short name of the method %2; choose another, or open that method and make its next version</source>
+            <source>%1 is the id of the method %2; choose another, or open that method and make its next version</source>
             <translation>%1 ist die Kennung der Methode %2; eine andere wählen oder jene Methode öffnen und ihre nächste Version erstellen</translation>
         </message>
         <message>
@@ -13769,8 +13806,8 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Es gibt Änderungen, die nicht gespeichert sind. Noch einmal drücken, um sie zu verwerfen, oder zuerst speichern.</translation>
         </message>
         <message>
-            <source>Back to the &amp;list</source>
-            <translation>Zur&amp;ück zur Liste</translation>
+            <source>Back  Esc</source>
+            <translation>Zurück  Esc</translation>
         </message>
     </context>
     <context>
@@ -13791,7 +13828,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
     <context>
         <name>plateau::ui::MethodPlaces</name>
         <message>
-            <source>short name</source>
+            <source>id</source>
             <translation>Kennung</translation>
         </message>
         <message>
@@ -14675,6 +14712,14 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>↓ for a list</source>
             <translation>↓ für eine Liste</translation>
+        </message>
+        <message>
+            <source>What is offered</source>
+            <translation>Was angeboten wird</translation>
+        </message>
+        <message>
+            <source>↓ takes %1</source>
+            <translation>↓ übernimmt %1</translation>
         </message>
     </context>
     <context>
@@ -16140,10 +16185,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Etikett als P&amp;DF…</translation>
         </message>
         <message>
-            <source>Ba&amp;ck to the list</source>
-            <translation>Zur&amp;ück zur Liste</translation>
-        </message>
-        <message>
             <source>%1 of %2</source>
             <translation>%1 aus %2</translation>
         </message>
@@ -16174,6 +16215,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Keeps by your own rule</source>
             <translation>Haltbar nach eigener Vorgabe</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation>Zurück zur Liste  Esc</translation>
         </message>
     </context>
     <context>
@@ -16611,6 +16656,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>; opened on %1</source>
             <translation>; geöffnet am %1</translation>
         </message>
+        <message>
+            <source>; until %1</source>
+            <translation>; bis %1</translation>
+        </message>
+        <message>
+            <source>short by %1, for tubes: %2</source>
+            <translation>es fehlen %1, für Ansätze: %2</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReceiveView</name>
@@ -16760,6 +16813,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>Back to the list  Esc</source>
             <translation>Zurück zur Liste  Esc</translation>
         </message>
+        <message>
+            <source>Back to the run  Esc</source>
+            <translation>Zurück zum Lauf  Esc</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RecordsPage</name>
@@ -16893,10 +16950,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Noch ist nichts gespeichert: zuerst berichtigen, was die Liste nennt.</translation>
         </message>
         <message>
-            <source>Back to the &amp;list</source>
-            <translation>Zur&amp;ück zur Liste</translation>
-        </message>
-        <message>
             <source>Regi&amp;ster them</source>
             <translation>An&amp;melden</translation>
         </message>
@@ -16911,6 +16964,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>There are samples that are not stored. Press it once more to drop them, or register them first.</source>
             <translation>Es gibt Proben, die nicht gespeichert sind. Noch einmal drücken, um sie zu verwerfen, oder sie zuerst anmelden.</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation>Zurück zur Liste  Esc</translation>
         </message>
     </context>
     <context>
@@ -17810,8 +17867,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>das Ergebnis in %1 in dieser Einheit</translation>
         </message>
         <message>
-            <source>Recovery of %1: %2 expected at use</source>
-            <translation>Wiederfindung von %1: %2 bei Verwendung erwartet</translation>
+            <source>Recovery (%) of %1: %2 expected at use</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -17976,10 +18033,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
     <context>
         <name>plateau::ui::ReviewedResult</name>
         <message>
-            <source>%1 %2</source>
-            <translation>%1 %2</translation>
-        </message>
-        <message>
             <source>%1-fold</source>
             <translation>%1-fach</translation>
         </message>
@@ -18016,12 +18069,16 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>; </translation>
         </message>
         <message>
-            <source>There is nothing against this result.</source>
-            <translation>Nichts spricht gegen dieses Ergebnis.</translation>
-        </message>
-        <message>
             <source>No standard was measured in this run: nothing in it shows what the assay recovers.</source>
             <translation>In diesem Lauf wurde kein Standard gemessen: Nichts darin zeigt, was der Test wiederfindet.</translation>
+        </message>
+        <message>
+            <source>undiluted</source>
+            <translation type="unfinished">unverdünnt</translation>
+        </message>
+        <message>
+            <source>No check failed for this result.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -18862,10 +18919,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Faktor F</translation>
         </message>
         <message>
-            <source>as it is</source>
-            <translation>wie sie ist</translation>
-        </message>
-        <message>
             <source>Samples</source>
             <translation>Proben</translation>
         </message>
@@ -19399,6 +19452,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <comment>a file name</comment>
             <translation>Laufprotokoll %1</translation>
         </message>
+        <message>
+            <source>undiluted</source>
+            <translation type="unfinished">unverdünnt</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RunStates</name>
@@ -19481,14 +19538,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>; </translation>
         </message>
         <message>
-            <source>1 sample</source>
-            <translation>1 Probe</translation>
-        </message>
-        <message>
-            <source>%1 samples</source>
-            <translation>%1 Proben</translation>
-        </message>
-        <message>
             <source>repeated in this rack as %1</source>
             <translation>in diesem Rack wiederholt als %1</translation>
         </message>
@@ -19529,14 +19578,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>berichtet</translation>
         </message>
         <message>
-            <source>repeats %1 (%2)</source>
-            <translation>%1 wiederholt (%2)</translation>
-        </message>
-        <message>
-            <source>rejects %1</source>
-            <translation>%1 verworfen</translation>
-        </message>
-        <message>
             <source>There is no sample in this run.</source>
             <translation>In diesem Lauf ist keine Probe.</translation>
         </message>
@@ -19548,21 +19589,48 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>back to the samples that wait: %1</source>
             <translation>zurück zu den wartenden Proben: %1</translation>
         </message>
-        <message>
-            <source>reports %1</source>
-            <translation>%1 berichtet</translation>
+        <message numerus="yes">
+            <source>%n sample(s) will go back to those that wait, to be repeated.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sample(s) will go back to those that wait, to be repeated: %1.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sample(s) will be reported.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sample(s) will be rejected.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sample(s) will stay undecided.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
         </message>
         <message>
-            <source>leaves %1 undecided</source>
-            <translation>%1 offen</translation>
+            <source>If the run is accepted: %1</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>If accepted: %1.</source>
-            <translation>Bei Annahme: %1.</translation>
-        </message>
-        <message>
-            <source>If rejected: %1.</source>
-            <translation>Bei Verwerfen: %1.</translation>
+            <source>If the run is rejected: %1</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>

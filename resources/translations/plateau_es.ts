@@ -1759,10 +1759,6 @@
             <translation>con %1</translation>
         </message>
         <message>
-            <source>The run has a blank.</source>
-            <translation>La tanda tiene un blanco.</translation>
-        </message>
-        <message>
             <source>Mean blank signal %1 is within %2.</source>
             <translation>La señal media del blanco %1 está dentro de %2.</translation>
         </message>
@@ -2230,6 +2226,13 @@
             <source>lot's last good day</source>
             <translation>caducidad del lote</translation>
         </message>
+        <message numerus="yes">
+            <source>The run has %n blank(s).</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
     </context>
     <context>
         <name>plateau::evaluation::Compliance</name>
@@ -2445,6 +2448,20 @@
         <message>
             <source>is the same limit from the same source as entry %1; keep one of them</source>
             <translation>es el mismo límite de la misma fuente que la entrada %1; deje uno de los dos</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::evaluation::WideUncertainty</name>
+        <message numerus="yes">
+            <source>The uncertainty is wide because it rests on the scatter of only %n tube(s): so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
+        <message>
+            <source>The uncertainty is wide because its largest part (%1) rests on the scatter of few tubes: so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -9519,10 +9536,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Dos tandas una junto a otra</translation>
         </message>
         <message>
-            <source>Back to the &amp;list</source>
-            <translation>Volver &amp;a la lista</translation>
-        </message>
-        <message>
             <source>%1, %2</source>
             <translation>%1, %2</translation>
         </message>
@@ -9533,6 +9546,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         <message>
             <source>%1 of %2 lines differ and stand first.</source>
             <translation>%1 de %2 líneas difieren y van primero.</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation>Volver a la lista  Esc</translation>
         </message>
     </context>
     <context>
@@ -11088,8 +11105,8 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Dé a las pipetas, los matraces y el fotómetro los nombres que tienen en Laboratorio: lo que halla una comprobación ocupa entonces el lugar de la incertidumbre de la lista, y una tanda lo dice si alguno había fallado o tenía la comprobación vencida.</translation>
         </message>
         <message>
-            <source>Back to the list  Esc</source>
-            <translation>Volver a la lista  Esc</translation>
+            <source>Back  Esc</source>
+            <translation>Volver  Esc</translation>
         </message>
     </context>
     <context>
@@ -11572,6 +11589,14 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         <message>
             <source>Sort by the column the keys are in, falling or rising; once more: as it was</source>
             <translation>Ordenar por la columna donde está el teclado, descendente o ascendente; otra vez: como estaba</translation>
+        </message>
+        <message>
+            <source>Tick the addition in every tube</source>
+            <translation>Marcar la adición en todos los tubos</translation>
+        </message>
+        <message>
+            <source>Another volume went in</source>
+            <translation>Entró otro volumen</translation>
         </message>
     </context>
     <context>
@@ -12637,6 +12662,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <source>Port num&amp;ber</source>
             <translation>&amp;Número de puerto</translation>
         </message>
+        <message>
+            <source>name of the port</source>
+            <translation>nombre del puerto</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ListenDialog</name>
@@ -12727,6 +12756,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         <message>
             <source>Cancel</source>
             <translation>Cancelar</translation>
+        </message>
+        <message>
+            <source>Nothing has come in yet.</source>
+            <translation>Todavía no ha llegado nada.</translation>
         </message>
     </context>
     <context>
@@ -12821,10 +12854,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>antigüedad al usarlo en h</translation>
         </message>
         <message>
-            <source>found, in % of what was weighed</source>
-            <translation>hallado en % de lo pesado</translation>
-        </message>
-        <message>
             <source>found</source>
             <translation>hallado</translation>
         </message>
@@ -12835,6 +12864,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         <message>
             <source>as stated</source>
             <translation>según lo indicado</translation>
+        </message>
+        <message>
+            <source>% of weighed mass</source>
+            <translation>% de lo pesado</translation>
         </message>
     </context>
     <context>
@@ -13176,6 +13209,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         <message>
             <source>Back to the list  Esc</source>
             <translation>Volver a la lista  Esc</translation>
+        </message>
+        <message>
+            <source>Left according to the ledger: %1; taken outside runs: %2, by runs: nothing.</source>
+            <translation>Quedan según los movimientos: %1; tomado fuera de las tandas: %2, por las tandas: nada.</translation>
         </message>
     </context>
     <context>
@@ -13581,7 +13618,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Nombre</translation>
         </message>
         <message>
-            <source>Short name</source>
+            <source>Id</source>
             <translation>Id</translation>
         </message>
         <message>
@@ -13701,7 +13738,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>formado a partir del nombre</translation>
         </message>
         <message>
-            <source>%1 is the short name of the method %2; choose another, or open that method and make its next version</source>
+            <source>%1 is the id of the method %2; choose another, or open that method and make its next version</source>
             <translation>%1 es el id del método %2; elija otro o abra ese método y haga su versión siguiente</translation>
         </message>
         <message>
@@ -13769,8 +13806,8 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Hay cambios sin guardar. Púlselo otra vez para descartarlos, o guarde primero.</translation>
         </message>
         <message>
-            <source>Back to the &amp;list</source>
-            <translation>Volver &amp;a la lista</translation>
+            <source>Back  Esc</source>
+            <translation>Volver  Esc</translation>
         </message>
     </context>
     <context>
@@ -13791,7 +13828,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
     <context>
         <name>plateau::ui::MethodPlaces</name>
         <message>
-            <source>short name</source>
+            <source>id</source>
             <translation>id</translation>
         </message>
         <message>
@@ -14675,6 +14712,14 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         <message>
             <source>↓ for a list</source>
             <translation>↓ para una lista</translation>
+        </message>
+        <message>
+            <source>What is offered</source>
+            <translation>Lo que se ofrece</translation>
+        </message>
+        <message>
+            <source>↓ takes %1</source>
+            <translation>↓ toma %1</translation>
         </message>
     </context>
     <context>
@@ -16140,10 +16185,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>&amp;Etiqueta en PDF…</translation>
         </message>
         <message>
-            <source>Ba&amp;ck to the list</source>
-            <translation>Volver a la li&amp;sta</translation>
-        </message>
-        <message>
             <source>%1 of %2</source>
             <translation>%1 de %2</translation>
         </message>
@@ -16174,6 +16215,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Keeps by your own rule</source>
             <translation>Se conserva según regla propia</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation>Volver a la lista  Esc</translation>
         </message>
     </context>
     <context>
@@ -16611,6 +16656,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>; opened on %1</source>
             <translation>; abierto el %1</translation>
         </message>
+        <message>
+            <source>; until %1</source>
+            <translation>; hasta %1</translation>
+        </message>
+        <message>
+            <source>short by %1, for tubes: %2</source>
+            <translation>faltan %1, para tubos: %2</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReceiveView</name>
@@ -16760,6 +16813,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>Back to the list  Esc</source>
             <translation>Volver a la lista  Esc</translation>
         </message>
+        <message>
+            <source>Back to the run  Esc</source>
+            <translation>Volver a la tanda  Esc</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RecordsPage</name>
@@ -16893,10 +16950,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Aún no se ha guardado nada: corrija primero lo que nombra la lista.</translation>
         </message>
         <message>
-            <source>Back to the &amp;list</source>
-            <translation>Volver &amp;a la lista</translation>
-        </message>
-        <message>
             <source>Regi&amp;ster them</source>
             <translation>Regi&amp;strarlas</translation>
         </message>
@@ -16911,6 +16964,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>There are samples that are not stored. Press it once more to drop them, or register them first.</source>
             <translation>Hay muestras sin guardar. Púlselo otra vez para descartarlas, o regístrelas primero.</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation>Volver a la lista  Esc</translation>
         </message>
     </context>
     <context>
@@ -17810,8 +17867,8 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>el resultado en %1 en esa unidad</translation>
         </message>
         <message>
-            <source>Recovery of %1: %2 expected at use</source>
-            <translation>Recuperación de %1: %2 esperados al usarlo</translation>
+            <source>Recovery (%) of %1: %2 expected at use</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -17976,10 +18033,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
     <context>
         <name>plateau::ui::ReviewedResult</name>
         <message>
-            <source>%1 %2</source>
-            <translation>%1 %2</translation>
-        </message>
-        <message>
             <source>%1-fold</source>
             <translation>factor %1</translation>
         </message>
@@ -18016,12 +18069,16 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>; </translation>
         </message>
         <message>
-            <source>There is nothing against this result.</source>
-            <translation>No hay nada en contra de este resultado.</translation>
-        </message>
-        <message>
             <source>No standard was measured in this run: nothing in it shows what the assay recovers.</source>
             <translation>En esta tanda no se midió ningún patrón: nada en ella muestra qué recupera el ensayo.</translation>
+        </message>
+        <message>
+            <source>undiluted</source>
+            <translation type="unfinished">sin diluir</translation>
+        </message>
+        <message>
+            <source>No check failed for this result.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -18862,10 +18919,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>factor F</translation>
         </message>
         <message>
-            <source>as it is</source>
-            <translation>tal cual</translation>
-        </message>
-        <message>
             <source>Samples</source>
             <translation>Muestras</translation>
         </message>
@@ -19399,6 +19452,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <comment>a file name</comment>
             <translation>Registro de la tanda %1</translation>
         </message>
+        <message>
+            <source>undiluted</source>
+            <translation type="unfinished">sin diluir</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RunStates</name>
@@ -19481,14 +19538,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>; </translation>
         </message>
         <message>
-            <source>1 sample</source>
-            <translation>1 muestra</translation>
-        </message>
-        <message>
-            <source>%1 samples</source>
-            <translation>%1 muestras</translation>
-        </message>
-        <message>
             <source>repeated in this rack as %1</source>
             <translation>repetida en esta gradilla como %1</translation>
         </message>
@@ -19529,14 +19578,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>informado</translation>
         </message>
         <message>
-            <source>repeats %1 (%2)</source>
-            <translation>repite %1 (%2)</translation>
-        </message>
-        <message>
-            <source>rejects %1</source>
-            <translation>rechaza %1</translation>
-        </message>
-        <message>
             <source>There is no sample in this run.</source>
             <translation>No hay ninguna muestra en esta tanda.</translation>
         </message>
@@ -19548,21 +19589,48 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>back to the samples that wait: %1</source>
             <translation>de vuelta a las muestras en espera: %1</translation>
         </message>
-        <message>
-            <source>reports %1</source>
-            <translation>informa de %1</translation>
+        <message numerus="yes">
+            <source>%n sample(s) will go back to those that wait, to be repeated.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sample(s) will go back to those that wait, to be repeated: %1.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sample(s) will be reported.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sample(s) will be rejected.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sample(s) will stay undecided.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
         </message>
         <message>
-            <source>leaves %1 undecided</source>
-            <translation>deja %1 sin decidir</translation>
+            <source>If the run is accepted: %1</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>If accepted: %1.</source>
-            <translation>Si se acepta: %1.</translation>
-        </message>
-        <message>
-            <source>If rejected: %1.</source>
-            <translation>Si se rechaza: %1.</translation>
+            <source>If the run is rejected: %1</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>

@@ -1759,10 +1759,6 @@
             <translation>avec %1</translation>
         </message>
         <message>
-            <source>The run has a blank.</source>
-            <translation>La série a un blanc.</translation>
-        </message>
-        <message>
             <source>Mean blank signal %1 is within %2.</source>
             <translation>Le signal moyen des blancs %1 est dans %2.</translation>
         </message>
@@ -2230,6 +2226,13 @@
             <source>lot's last good day</source>
             <translation>dernier jour de validité du lot</translation>
         </message>
+        <message numerus="yes">
+            <source>The run has %n blank(s).</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
     </context>
     <context>
         <name>plateau::evaluation::Compliance</name>
@@ -2445,6 +2448,20 @@
         <message>
             <source>is the same limit from the same source as entry %1; keep one of them</source>
             <translation>est la même limite de la même source que l’entrée %1 ; gardez-en une</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::evaluation::WideUncertainty</name>
+        <message numerus="yes">
+            <source>The uncertainty is wide because it rests on the scatter of only %n tube(s): so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
+        <message>
+            <source>The uncertainty is wide because its largest part (%1) rests on the scatter of few tubes: so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -9519,10 +9536,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Deux séries côte à côte</translation>
         </message>
         <message>
-            <source>Back to the &amp;list</source>
-            <translation>Retour &amp;à la liste</translation>
-        </message>
-        <message>
             <source>%1, %2</source>
             <translation>%1, %2</translation>
         </message>
@@ -9533,6 +9546,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <message>
             <source>%1 of %2 lines differ and stand first.</source>
             <translation>%1 lignes sur %2 diffèrent et figurent en premier.</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation>Retour à la liste  Échap</translation>
         </message>
     </context>
     <context>
@@ -11088,8 +11105,8 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Donnez aux pipettes, aux fioles et au photomètre les noms qu’ils ont dans Laboratoire : ce que trouve une vérification remplace alors l’incertitude de la liste, et une série le dit si l’un d’eux avait échoué ou était en retard de vérification.</translation>
         </message>
         <message>
-            <source>Back to the list  Esc</source>
-            <translation>Retour à la liste  Échap</translation>
+            <source>Back  Esc</source>
+            <translation>Retour  Échap</translation>
         </message>
     </context>
     <context>
@@ -11572,6 +11589,14 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <message>
             <source>Sort by the column the keys are in, falling or rising; once more: as it was</source>
             <translation>Trier selon la colonne où se trouve le clavier, en descendant ou en montant ; encore une fois : comme avant</translation>
+        </message>
+        <message>
+            <source>Tick the addition in every tube</source>
+            <translation>Cocher l’ajout dans tous les tubes</translation>
+        </message>
+        <message>
+            <source>Another volume went in</source>
+            <translation>Un autre volume a été introduit</translation>
         </message>
     </context>
     <context>
@@ -12637,6 +12662,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <source>Port num&amp;ber</source>
             <translation>N&amp;uméro de port</translation>
         </message>
+        <message>
+            <source>name of the port</source>
+            <translation>nom du port</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ListenDialog</name>
@@ -12727,6 +12756,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <message>
             <source>Cancel</source>
             <translation>Annuler</translation>
+        </message>
+        <message>
+            <source>Nothing has come in yet.</source>
+            <translation>Rien n’est encore arrivé.</translation>
         </message>
     </context>
     <context>
@@ -12821,10 +12854,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>âge à l’emploi en h</translation>
         </message>
         <message>
-            <source>found, in % of what was weighed</source>
-            <translation>trouvé en % de ce qui a été pesé</translation>
-        </message>
-        <message>
             <source>found</source>
             <translation>trouvé</translation>
         </message>
@@ -12835,6 +12864,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <message>
             <source>as stated</source>
             <translation>comme indiqué</translation>
+        </message>
+        <message>
+            <source>% of weighed mass</source>
+            <translation>% de la pesée</translation>
         </message>
     </context>
     <context>
@@ -13176,6 +13209,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <message>
             <source>Back to the list  Esc</source>
             <translation>Retour à la liste  Échap</translation>
+        </message>
+        <message>
+            <source>Left according to the ledger: %1; taken outside runs: %2, by runs: nothing.</source>
+            <translation>Reste d’après le journal : %1 ; pris hors des séries : %2, par des séries : rien.</translation>
         </message>
     </context>
     <context>
@@ -13581,7 +13618,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Nom</translation>
         </message>
         <message>
-            <source>Short name</source>
+            <source>Id</source>
             <translation>Id</translation>
         </message>
         <message>
@@ -13701,7 +13738,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>formé à partir du nom</translation>
         </message>
         <message>
-            <source>%1 is the short name of the method %2; choose another, or open that method and make its next version</source>
+            <source>%1 is the id of the method %2; choose another, or open that method and make its next version</source>
             <translation>%1 est l’id de la méthode %2 ; choisissez-en un autre, ou ouvrez cette méthode et faites-en la version suivante</translation>
         </message>
         <message>
@@ -13769,8 +13806,8 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Des modifications ne sont pas enregistrées. Appuyez encore une fois pour les abandonner, ou enregistrez d’abord.</translation>
         </message>
         <message>
-            <source>Back to the &amp;list</source>
-            <translation>Retour &amp;à la liste</translation>
+            <source>Back  Esc</source>
+            <translation>Retour  Échap</translation>
         </message>
     </context>
     <context>
@@ -13791,7 +13828,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
     <context>
         <name>plateau::ui::MethodPlaces</name>
         <message>
-            <source>short name</source>
+            <source>id</source>
             <translation>id</translation>
         </message>
         <message>
@@ -14675,6 +14712,14 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <message>
             <source>↓ for a list</source>
             <translation>↓ pour une liste</translation>
+        </message>
+        <message>
+            <source>What is offered</source>
+            <translation>Ce qui est proposé</translation>
+        </message>
+        <message>
+            <source>↓ takes %1</source>
+            <translation>↓ prend %1</translation>
         </message>
     </context>
     <context>
@@ -16140,10 +16185,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>É&amp;tiquette en PDF…</translation>
         </message>
         <message>
-            <source>Ba&amp;ck to the list</source>
-            <translation>Retour &amp;à la liste</translation>
-        </message>
-        <message>
             <source>%1 of %2</source>
             <translation>%1 (%2)</translation>
         </message>
@@ -16174,6 +16215,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Keeps by your own rule</source>
             <translation>Conservation selon votre propre règle</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation>Retour à la liste  Échap</translation>
         </message>
     </context>
     <context>
@@ -16611,6 +16656,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>; opened on %1</source>
             <translation> ; ouvert le %1</translation>
         </message>
+        <message>
+            <source>; until %1</source>
+            <translation> ; jusqu’au %1</translation>
+        </message>
+        <message>
+            <source>short by %1, for tubes: %2</source>
+            <translation>manque %1, pour tubes : %2</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReceiveView</name>
@@ -16760,6 +16813,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>Back to the list  Esc</source>
             <translation>Retour à la liste  Échap</translation>
         </message>
+        <message>
+            <source>Back to the run  Esc</source>
+            <translation>Retour à la série  Échap</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RecordsPage</name>
@@ -16893,10 +16950,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Rien n’est encore enregistré : corrigez d’abord ce que nomme la liste.</translation>
         </message>
         <message>
-            <source>Back to the &amp;list</source>
-            <translation>Retour &amp;à la liste</translation>
-        </message>
-        <message>
             <source>Regi&amp;ster them</source>
             <translation>Inscrir&amp;e</translation>
         </message>
@@ -16911,6 +16964,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>There are samples that are not stored. Press it once more to drop them, or register them first.</source>
             <translation>Des échantillons ne sont pas enregistrés. Appuyez encore une fois pour les abandonner, ou inscrivez-les d’abord.</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation>Retour à la liste  Échap</translation>
         </message>
     </context>
     <context>
@@ -17810,8 +17867,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>le résultat en %1 dans cette unité</translation>
         </message>
         <message>
-            <source>Recovery of %1: %2 expected at use</source>
-            <translation>Taux de récupération de %1 : %2 attendu à l’emploi</translation>
+            <source>Recovery (%) of %1: %2 expected at use</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -17976,10 +18033,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
     <context>
         <name>plateau::ui::ReviewedResult</name>
         <message>
-            <source>%1 %2</source>
-            <translation>%1 %2</translation>
-        </message>
-        <message>
             <source>%1-fold</source>
             <translation>%1 fois</translation>
         </message>
@@ -18016,12 +18069,16 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation> ; </translation>
         </message>
         <message>
-            <source>There is nothing against this result.</source>
-            <translation>Rien ne s’oppose à ce résultat.</translation>
-        </message>
-        <message>
             <source>No standard was measured in this run: nothing in it shows what the assay recovers.</source>
             <translation>Aucun étalon n’a été mesuré dans cette série : rien n’y montre ce que le dosage récupère.</translation>
+        </message>
+        <message>
+            <source>undiluted</source>
+            <translation type="unfinished">non dilué</translation>
+        </message>
+        <message>
+            <source>No check failed for this result.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -18862,10 +18919,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>facteur F</translation>
         </message>
         <message>
-            <source>as it is</source>
-            <translation>tel quel</translation>
-        </message>
-        <message>
             <source>Samples</source>
             <translation>Échantillons</translation>
         </message>
@@ -19399,6 +19452,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <comment>a file name</comment>
             <translation>Dossier de la série %1</translation>
         </message>
+        <message>
+            <source>undiluted</source>
+            <translation type="unfinished">non dilué</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RunStates</name>
@@ -19481,14 +19538,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation> ; </translation>
         </message>
         <message>
-            <source>1 sample</source>
-            <translation>1 échantillon</translation>
-        </message>
-        <message>
-            <source>%1 samples</source>
-            <translation>%1 échantillons</translation>
-        </message>
-        <message>
             <source>repeated in this rack as %1</source>
             <translation>répété dans ce portoir comme %1</translation>
         </message>
@@ -19529,14 +19578,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>rapporté</translation>
         </message>
         <message>
-            <source>repeats %1 (%2)</source>
-            <translation>répète %1 (%2)</translation>
-        </message>
-        <message>
-            <source>rejects %1</source>
-            <translation>rejette %1</translation>
-        </message>
-        <message>
             <source>There is no sample in this run.</source>
             <translation>Il n’y a pas d’échantillon dans cette série.</translation>
         </message>
@@ -19548,21 +19589,48 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>back to the samples that wait: %1</source>
             <translation>de retour parmi les échantillons en attente : %1</translation>
         </message>
-        <message>
-            <source>reports %1</source>
-            <translation>rapporte %1</translation>
+        <message numerus="yes">
+            <source>%n sample(s) will go back to those that wait, to be repeated.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sample(s) will go back to those that wait, to be repeated: %1.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sample(s) will be reported.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sample(s) will be rejected.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sample(s) will stay undecided.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
         </message>
         <message>
-            <source>leaves %1 undecided</source>
-            <translation>laisse %1 en suspens</translation>
+            <source>If the run is accepted: %1</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>If accepted: %1.</source>
-            <translation>Si la série est acceptée : %1.</translation>
-        </message>
-        <message>
-            <source>If rejected: %1.</source>
-            <translation>Si la série est rejetée : %1.</translation>
+            <source>If the run is rejected: %1</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>

@@ -432,7 +432,7 @@ TEST_F(Editor, ACopyNeedsAShortNameOfItsOwn)
     editor.takeFocus();
     press(Qt::Key_A, Qt::ControlModifier);
     type(u"Rising"_s);
-    EXPECT_NE(problems().find("short name: rising is the short name of the method Rising"), std::string::npos)
+    EXPECT_NE(problems().find("id: rising is the id of the method Rising"), std::string::npos)
         << problems();
     editor.startVersion(risingMethod());
     EXPECT_EQ(problems(), "") << "a version shares it";

@@ -148,7 +148,7 @@ void MethodEditor::checkShortName()
     if (taken != m_catalogue.end())
         m_outcome.problems.push_back(assay::error(
             u"/id"_s,
-            tr("%1 is the short name of the method %2; choose another, or open that method and make "
+            tr("%1 is the id of the method %2; choose another, or open that method and make "
                "its next version")
                 .arg(taken->method.id, taken->method.name)));
 }

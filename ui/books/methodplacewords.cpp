@@ -21,7 +21,7 @@ struct MethodplaceWords {
 const std::map<QString, QString> &fieldWords()
 {
     static const std::map<QString, QString> words{
-        {u"id"_s, MethodplaceWords::tr("short name")},
+        {u"id"_s, MethodplaceWords::tr("id")},
         {u"name"_s, MethodplaceWords::tr("name")},
         {u"source"_s, MethodplaceWords::tr("source")},
         {u"principle"_s, MethodplaceWords::tr("principle")},
