@@ -26,11 +26,11 @@ QString wideUncertaintyText(const Result &result)
         return {};
     const QString &largest = result.budget.front().term;
     if (result.terms.empty() && largest == repeatabilityName())
-        return WideUncertaintyWords::tr(
-            "The uncertainty is wide because it rests on the scatter of only %n tube(s): so few "
-            "degrees of freedom make a large coverage factor k. A repeat with more tubes "
-            "would narrow it.",
-            nullptr, result.n);
+        return WideUncertaintyWords::tr( // a scatter is of two tubes at least
+                   "The uncertainty is wide because it rests on the scatter of only %1 tubes: so few "
+                   "degrees of freedom make a large coverage factor k. A repeat with more tubes "
+                   "would narrow it.")
+            .arg(result.n);
     return WideUncertaintyWords::tr(
                "The uncertainty is wide because its largest part (%1) rests on the scatter of few tubes: so "
                "few degrees of freedom make a large coverage factor k. A repeat with more tubes "

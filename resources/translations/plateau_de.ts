@@ -2226,12 +2226,9 @@
             <source>lot's last good day</source>
             <translation>letzter Verwendungstag der Charge</translation>
         </message>
-        <message numerus="yes">
-            <source>The run has %n blank(s).</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
-            </translation>
+        <message>
+            <source>Blanks of the run: %1.</source>
+            <translation>Blindwerte des Laufs: %1.</translation>
         </message>
     </context>
     <context>
@@ -2452,16 +2449,13 @@
     </context>
     <context>
         <name>plateau::evaluation::WideUncertainty</name>
-        <message numerus="yes">
-            <source>The uncertainty is wide because it rests on the scatter of only %n tube(s): so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
-            </translation>
-        </message>
         <message>
             <source>The uncertainty is wide because its largest part (%1) rests on the scatter of few tubes: so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
-            <translation type="unfinished" />
+            <translation>Die Unsicherheit ist groß, weil ihr größter Anteil (%1) auf der Streuung weniger Ansätze beruht: So wenige Freiheitsgrade ergeben einen großen Erweiterungsfaktor k. Eine Wiederholung mit mehr Ansätzen würde sie verkleinern.</translation>
+        </message>
+        <message>
+            <source>The uncertainty is wide because it rests on the scatter of only %1 tubes: so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
+            <translation>Die Unsicherheit ist groß, weil sie auf der Streuung von nur %1 Ansätzen beruht: So wenige Freiheitsgrade ergeben einen großen Erweiterungsfaktor k. Eine Wiederholung mit mehr Ansätzen würde sie verkleinern.</translation>
         </message>
     </context>
     <context>
@@ -17868,7 +17862,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Recovery (%) of %1: %2 expected at use</source>
-            <translation type="unfinished" />
+            <translation>Wiederfindung (%) von %1: %2 bei Verwendung erwartet</translation>
         </message>
     </context>
     <context>
@@ -18074,11 +18068,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>undiluted</source>
-            <translation type="unfinished">unverdünnt</translation>
+            <translation>unverdünnt</translation>
         </message>
         <message>
             <source>No check failed for this result.</source>
-            <translation type="unfinished" />
+            <translation>Keine Prüfung dieses Ergebnisses ist fehlgeschlagen.</translation>
         </message>
     </context>
     <context>
@@ -19454,7 +19448,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>undiluted</source>
-            <translation type="unfinished">unverdünnt</translation>
+            <translation>unverdünnt</translation>
         </message>
     </context>
     <context>
@@ -19591,46 +19585,46 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message numerus="yes">
             <source>%n sample(s) will go back to those that wait, to be repeated.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n Probe geht zur Wiederholung zurück zu den wartenden.</numerusform>
+                <numerusform>%n Proben gehen zur Wiederholung zurück zu den wartenden.</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n sample(s) will go back to those that wait, to be repeated: %1.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n Probe geht zur Wiederholung zurück zu den wartenden: %1.</numerusform>
+                <numerusform>%n Proben gehen zur Wiederholung zurück zu den wartenden: %1.</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n sample(s) will be reported.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n Probe wird berichtet.</numerusform>
+                <numerusform>%n Proben werden berichtet.</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n sample(s) will be rejected.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n Probe wird verworfen.</numerusform>
+                <numerusform>%n Proben werden verworfen.</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n sample(s) will stay undecided.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n Probe bleibt offen.</numerusform>
+                <numerusform>%n Proben bleiben offen.</numerusform>
             </translation>
         </message>
         <message>
             <source>If the run is accepted: %1</source>
-            <translation type="unfinished" />
+            <translation>Wird der Lauf angenommen: %1</translation>
         </message>
         <message>
             <source>If the run is rejected: %1</source>
-            <translation type="unfinished" />
+            <translation>Wird der Lauf verworfen: %1</translation>
         </message>
     </context>
     <context>

@@ -134,6 +134,44 @@
         </message>
     </context>
     <context>
+        <name>plateau::ui::SampleChoices</name>
+        <message numerus="yes">
+            <source>%n sample(s) will be reported.</source>
+            <translation>
+                <numerusform>%n sample will be reported.</numerusform>
+                <numerusform>%n samples will be reported.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sample(s) will go back to those that wait, to be repeated.</source>
+            <translation>
+                <numerusform>%n sample will go back to those that wait, to be repeated.</numerusform>
+                <numerusform>%n samples will go back to those that wait, to be repeated.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sample(s) will go back to those that wait, to be repeated: %1.</source>
+            <translation>
+                <numerusform>%n sample will go back to those that wait, to be repeated: %1.</numerusform>
+                <numerusform>%n samples will go back to those that wait, to be repeated: %1.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sample(s) will be rejected.</source>
+            <translation>
+                <numerusform>%n sample will be rejected.</numerusform>
+                <numerusform>%n samples will be rejected.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sample(s) will stay undecided.</source>
+            <translation>
+                <numerusform>%n sample will stay undecided.</numerusform>
+                <numerusform>%n samples will stay undecided.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::TodayLines</name>
         <message numerus="yes">
             <source>%n sample(s) to repeat</source>

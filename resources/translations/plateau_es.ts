@@ -2226,12 +2226,9 @@
             <source>lot's last good day</source>
             <translation>caducidad del lote</translation>
         </message>
-        <message numerus="yes">
-            <source>The run has %n blank(s).</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
-            </translation>
+        <message>
+            <source>Blanks of the run: %1.</source>
+            <translation>Blancos de la tanda: %1.</translation>
         </message>
     </context>
     <context>
@@ -2452,16 +2449,13 @@
     </context>
     <context>
         <name>plateau::evaluation::WideUncertainty</name>
-        <message numerus="yes">
-            <source>The uncertainty is wide because it rests on the scatter of only %n tube(s): so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
-            </translation>
-        </message>
         <message>
             <source>The uncertainty is wide because its largest part (%1) rests on the scatter of few tubes: so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
-            <translation type="unfinished" />
+            <translation>La incertidumbre es grande porque su mayor parte (%1) se basa en la dispersión de pocos tubos: tan pocos grados de libertad dan un factor de cobertura k grande. Una repetición con más tubos la reduciría.</translation>
+        </message>
+        <message>
+            <source>The uncertainty is wide because it rests on the scatter of only %1 tubes: so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
+            <translation>La incertidumbre es grande porque se basa en la dispersión de solo %1 tubos: tan pocos grados de libertad dan un factor de cobertura k grande. Una repetición con más tubos la reduciría.</translation>
         </message>
     </context>
     <context>
@@ -17868,7 +17862,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Recovery (%) of %1: %2 expected at use</source>
-            <translation type="unfinished" />
+            <translation>Recuperación (%) de %1: %2 esperados al usarlo</translation>
         </message>
     </context>
     <context>
@@ -18074,11 +18068,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>undiluted</source>
-            <translation type="unfinished">sin diluir</translation>
+            <translation>sin diluir</translation>
         </message>
         <message>
             <source>No check failed for this result.</source>
-            <translation type="unfinished" />
+            <translation>Ninguna comprobación ha fallado para este resultado.</translation>
         </message>
     </context>
     <context>
@@ -19454,7 +19448,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>undiluted</source>
-            <translation type="unfinished">sin diluir</translation>
+            <translation>sin diluir</translation>
         </message>
     </context>
     <context>
@@ -19591,46 +19585,46 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message numerus="yes">
             <source>%n sample(s) will go back to those that wait, to be repeated.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n muestra volverá a las que esperan, para repetirla.</numerusform>
+                <numerusform>%n muestras volverán a las que esperan, para repetirlas.</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n sample(s) will go back to those that wait, to be repeated: %1.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n muestra volverá a las que esperan, para repetirla: %1.</numerusform>
+                <numerusform>%n muestras volverán a las que esperan, para repetirlas: %1.</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n sample(s) will be reported.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>Se informará de %n muestra.</numerusform>
+                <numerusform>Se informará de %n muestras.</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n sample(s) will be rejected.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>Se rechazará %n muestra.</numerusform>
+                <numerusform>Se rechazarán %n muestras.</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n sample(s) will stay undecided.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n muestra quedará sin decidir.</numerusform>
+                <numerusform>%n muestras quedarán sin decidir.</numerusform>
             </translation>
         </message>
         <message>
             <source>If the run is accepted: %1</source>
-            <translation type="unfinished" />
+            <translation>Si se acepta la tanda: %1</translation>
         </message>
         <message>
             <source>If the run is rejected: %1</source>
-            <translation type="unfinished" />
+            <translation>Si se rechaza la tanda: %1</translation>
         </message>
     </context>
     <context>

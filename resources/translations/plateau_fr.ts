@@ -2226,12 +2226,9 @@
             <source>lot's last good day</source>
             <translation>dernier jour de validité du lot</translation>
         </message>
-        <message numerus="yes">
-            <source>The run has %n blank(s).</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
-            </translation>
+        <message>
+            <source>Blanks of the run: %1.</source>
+            <translation>Blancs de la série : %1.</translation>
         </message>
     </context>
     <context>
@@ -2452,16 +2449,13 @@
     </context>
     <context>
         <name>plateau::evaluation::WideUncertainty</name>
-        <message numerus="yes">
-            <source>The uncertainty is wide because it rests on the scatter of only %n tube(s): so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
-            </translation>
-        </message>
         <message>
             <source>The uncertainty is wide because its largest part (%1) rests on the scatter of few tubes: so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
-            <translation type="unfinished" />
+            <translation>L’incertitude est grande parce que sa plus grande part (%1) repose sur la dispersion de peu de tubes : si peu de degrés de liberté donnent un grand facteur d’élargissement k. Une répétition avec plus de tubes la réduirait.</translation>
+        </message>
+        <message>
+            <source>The uncertainty is wide because it rests on the scatter of only %1 tubes: so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
+            <translation>L’incertitude est grande parce qu’elle repose sur la dispersion de %1 tubes seulement : si peu de degrés de liberté donnent un grand facteur d’élargissement k. Une répétition avec plus de tubes la réduirait.</translation>
         </message>
     </context>
     <context>
@@ -17868,7 +17862,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Recovery (%) of %1: %2 expected at use</source>
-            <translation type="unfinished" />
+            <translation>Taux de récupération (%) de %1 : %2 attendu à l’emploi</translation>
         </message>
     </context>
     <context>
@@ -18074,11 +18068,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>undiluted</source>
-            <translation type="unfinished">non dilué</translation>
+            <translation>non dilué</translation>
         </message>
         <message>
             <source>No check failed for this result.</source>
-            <translation type="unfinished" />
+            <translation>Aucune vérification n’a échoué pour ce résultat.</translation>
         </message>
     </context>
     <context>
@@ -19454,7 +19448,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>undiluted</source>
-            <translation type="unfinished">non dilué</translation>
+            <translation>non dilué</translation>
         </message>
     </context>
     <context>
@@ -19591,46 +19585,46 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message numerus="yes">
             <source>%n sample(s) will go back to those that wait, to be repeated.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n échantillon retournera parmi ceux en attente, pour être répété.</numerusform>
+                <numerusform>%n échantillons retourneront parmi ceux en attente, pour être répétés.</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n sample(s) will go back to those that wait, to be repeated: %1.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n échantillon retournera parmi ceux en attente, pour être répété : %1.</numerusform>
+                <numerusform>%n échantillons retourneront parmi ceux en attente, pour être répétés : %1.</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n sample(s) will be reported.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n échantillon sera rapporté.</numerusform>
+                <numerusform>%n échantillons seront rapportés.</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n sample(s) will be rejected.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n échantillon sera rejeté.</numerusform>
+                <numerusform>%n échantillons seront rejetés.</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n sample(s) will stay undecided.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n échantillon restera en suspens.</numerusform>
+                <numerusform>%n échantillons resteront en suspens.</numerusform>
             </translation>
         </message>
         <message>
             <source>If the run is accepted: %1</source>
-            <translation type="unfinished" />
+            <translation>Si la série est acceptée : %1</translation>
         </message>
         <message>
             <source>If the run is rejected: %1</source>
-            <translation type="unfinished" />
+            <translation>Si la série est rejetée : %1</translation>
         </message>
     </context>
     <context>

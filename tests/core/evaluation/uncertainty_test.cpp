@@ -105,7 +105,7 @@ TEST(WideUncertainty, IsExplainedOfDuplicatesThatDisagreeAndOfNothingElse)
     ASSERT_GT(*result.coverageFactor, 8);
     const QString said = evaluation::wideUncertaintyText(result);
     EXPECT_TRUE(
-        said.startsWith(u"The uncertainty is wide because it rests on the scatter of only 2 tube(s)"_s))
+        said.startsWith(u"The uncertainty is wide because it rests on the scatter of only 2 tubes"_s))
         << said.toStdString();
     EXPECT_TRUE(said.contains(u"A repeat with more tubes"_s)) << said.toStdString();
     run.tubes[2] = test::sampleTube("S", 0.120, 0.642); // 0.012 apart
