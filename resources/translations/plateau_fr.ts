@@ -2228,7 +2228,7 @@
         </message>
         <message>
             <source>Blanks of the run: %1.</source>
-            <translation>Blancs de la série : %1.</translation>
+            <translation>Blancs de la série : %1.</translation>
         </message>
     </context>
     <context>
@@ -2451,11 +2451,11 @@
         <name>plateau::evaluation::WideUncertainty</name>
         <message>
             <source>The uncertainty is wide because its largest part (%1) rests on the scatter of few tubes: so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
-            <translation>L’incertitude est grande parce que sa plus grande part (%1) repose sur la dispersion de peu de tubes : si peu de degrés de liberté donnent un grand facteur d’élargissement k. Une répétition avec plus de tubes la réduirait.</translation>
+            <translation>L’incertitude est grande parce que sa plus grande part (%1) repose sur la dispersion de peu de tubes : si peu de degrés de liberté donnent un grand facteur d’élargissement k. Une répétition avec plus de tubes la réduirait.</translation>
         </message>
         <message>
             <source>The uncertainty is wide because it rests on the scatter of only %1 tubes: so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
-            <translation>L’incertitude est grande parce qu’elle repose sur la dispersion de %1 tubes seulement : si peu de degrés de liberté donnent un grand facteur d’élargissement k. Une répétition avec plus de tubes la réduirait.</translation>
+            <translation>L’incertitude est grande parce qu’elle repose sur la dispersion de %1 tubes seulement : si peu de degrés de liberté donnent un grand facteur d’élargissement k. Une répétition avec plus de tubes la réduirait.</translation>
         </message>
     </context>
     <context>
@@ -13206,7 +13206,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Left according to the ledger: %1; taken outside runs: %2, by runs: nothing.</source>
-            <translation>Reste d’après le journal : %1 ; pris hors des séries : %2, par des séries : rien.</translation>
+            <translation>Reste d’après le journal : %1 ; pris hors des séries : %2, par des séries : rien.</translation>
         </message>
     </context>
     <context>
@@ -16652,11 +16652,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>; until %1</source>
-            <translation> ; jusqu’au %1</translation>
+            <translation> ; jusqu’au %1</translation>
         </message>
         <message>
             <source>short by %1, for tubes: %2</source>
-            <translation>manque %1, pour tubes : %2</translation>
+            <translation>manque %1, pour tubes : %2</translation>
         </message>
     </context>
     <context>
@@ -17862,7 +17862,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Recovery (%) of %1: %2 expected at use</source>
-            <translation>Taux de récupération (%) de %1 : %2 attendu à l’emploi</translation>
+            <translation>Taux de récupération (%) de %1 : %2 attendu à l’emploi</translation>
         </message>
     </context>
     <context>
@@ -19593,8 +19593,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message numerus="yes">
             <source>%n sample(s) will go back to those that wait, to be repeated: %1.</source>
             <translation>
-                <numerusform>%n échantillon retournera parmi ceux en attente, pour être répété : %1.</numerusform>
-                <numerusform>%n échantillons retourneront parmi ceux en attente, pour être répétés : %1.</numerusform>
+                <numerusform>%n échantillon retournera parmi ceux en attente, pour être répété : %1.</numerusform>
+                <numerusform>%n échantillons retourneront parmi ceux en attente, pour être répétés : %1.</numerusform>
             </translation>
         </message>
         <message numerus="yes">
@@ -19620,11 +19620,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>If the run is accepted: %1</source>
-            <translation>Si la série est acceptée : %1</translation>
+            <translation>Si la série est acceptée : %1</translation>
         </message>
         <message>
             <source>If the run is rejected: %1</source>
-            <translation>Si la série est rejetée : %1</translation>
+            <translation>Si la série est rejetée : %1</translation>
         </message>
     </context>
     <context>
