@@ -4,6 +4,8 @@
 #include "tests/ui/reviewbench.h"
 #include "ui/bench/repeathow.h"
 #include "ui/bench/resultsmodel.h"
+#include "ui/bench/reviewbasis.h"
+#include "ui/bench/reviewedresult.h"
 #include "ui/shared/barchart.h"
 #include "ui/shared/pointchart.h"
 #include "ui/shared/sentencelist.h"
@@ -154,6 +156,27 @@ TEST_F(Review, ASampleThatWentInAsItIsIsCalledUndilutedAndItsSpreadHasTheUnitOfI
     EXPECT_FALSE(result(0, Column::Spread).contains(u"g/L"_s)) << result(0, Column::Spread).toStdString();
     const QModelIndex spread = find<QTableView>(u"results"_s)->model()->index(0, Column::Spread);
     EXPECT_EQ(spread.data(Qt::AccessibleTextRole).toString(), result(0, Column::Spread) + u"\u00a0g/L"_s);
+}
+
+TEST_F(Review, TheSpreadStandsInTheUnitOfTheResultWhateverThatIs)
+{
+    id = addPlanned(runOf({good}), method());
+    ui::ReviewBasis basis;
+    basis.laboratory.reportUnits = {{product, {}, evaluation::ReportUnit::MilligramPerLitre}};
+    evaluation::Result result;
+    result.sample = good.sample;
+    result.measurand = method().measurands[0].id;
+    result.unit = u"g/L"_s;
+    result.n = 2;
+    result.spread = 0.012;
+    const auto shown = [&] { return ui::reviewed(book->load(id), {}, result, basis); };
+    for (const double value_g_per_L : {0.25, 0.0, -0.01}) {
+        result.value = value_g_per_L;
+        EXPECT_EQ(shown().unit, evaluation::ReportUnit::MilligramPerLitre);
+        EXPECT_EQ(shown().spread, u"12"_s) << value_g_per_L;
+    }
+    result.lessThan = 0.02;
+    EXPECT_EQ(shown().spread, u"12"_s) << "of what is too little to have a value";
 }
 
 TEST_F(Review, TheUnitOfTheProductStandsEverywhereOnThePage)

@@ -91,7 +91,8 @@ QVariant ResultsModel::look(const ReviewedResult &reviewed, int column, int role
     if (role == Qt::FontRole && column == Value)
         return m_theme.bold();
     // Its unit stands in the column of the value already; who listens is told it.
-    if (role == Qt::AccessibleTextRole && column == Spread && reviewed.result.n > 1 && reviewed.result.value)
+    if (role == Qt::AccessibleTextRole && column == Spread && reviewed.result.n > 1 && reviewed.result.value &&
+        reviewed.result.spread)
         return evaluation::withUnit(reviewed.spread, reviewed.unit
                                                          ? evaluation::reportUnitWord(*reviewed.unit)
                                                          : reviewed.result.unit);

@@ -105,19 +105,19 @@ ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Eva
         others.push_back(companion.method);
     const auto unit = reportUnitIn(stored, basis.laboratory, result.sample, result.measurand,
                                    evaluation::formOf(result.unit));
-    if (unit && row.unit && !result.value) {
+    evaluation::Converted<double> factor;
+    if (unit && row.unit)
+        factor = evaluation::conversionFactor(*row.unit, *unit,
+                                              evaluation::molarMassOf(result.measurand, stored.method, others));
+    if (factor.value && !result.value) {
         // What is still to come will stand in it.
-        const auto molarMass = evaluation::molarMassOf(result.measurand, stored.method, others);
-        if (evaluation::conversionFactor(*row.unit, *unit, molarMass).value)
-            row.unit = *unit;
+        row.unit = *unit;
     } else if (unit && result.value && evaluation::reportUnitWord(*unit) != result.unit) {
         const auto reported = evaluation::reportedAs(result, stored.method, *unit, others);
         if (reported.value) {
             row.unit = *unit;
             row.value = evaluation::reportedText(*reported.value);
-            const double factor =
-                reported.value->value && *result.value != 0 ? *reported.value->value / *result.value : 0;
-            row.spread = factor > 0 ? spreadOf(result, factor) : row.spread;
+            row.spread = spreadOf(result, factor.value.value_or(1));
         } else {
             row.obstacle = ReviewedResultWords::tr("It stands in %1 and not in %2: %3.")
                                .arg(result.unit, evaluation::reportUnitWord(*unit), reported.obstacle);
