@@ -234,6 +234,16 @@ TEST_F(AnOfferField, TakesTheOnlyOfferWithDownAndSaysSo)
     EXPECT_EQ(field.text(), u"an"_s);
 }
 
+TEST_F(AnOfferField, SaysWhatDownTakesAlsoOfOffersThatCameLater)
+{
+    field.completeWhileTyping();
+    QTest::keyClicks(&field, u"an"_s);
+    field.setOffers({u"Anders Lund"_s, u"Arne Holm"_s});
+    EXPECT_EQ(field.accessibleDescription(), u"↓ takes Anders Lund"_s);
+    field.setOffers({});
+    EXPECT_TRUE(field.accessibleDescription().isEmpty());
+}
+
 TEST_F(AnOfferField, LeavesTheWordsOfAReasonAlone)
 {
     QTest::keyClicks(&field, u"an"_s);

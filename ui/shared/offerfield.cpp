@@ -32,7 +32,7 @@ void OfferField::setOffers(const QStringList &offers)
         return;
     m_offers->setStringList(offers);
     setPlaceholderText(offers.isEmpty() ? QString() : tr("↓ for a list"));
-    update();
+    describe();
 }
 
 QString OfferField::completion() const
@@ -98,6 +98,8 @@ void OfferField::paintEvent(QPaintEvent *event)
     constexpr int behindCursor = 2;
     QRect room = rect().adjusted(0, 0, -behindCursor, 0);
     room.setLeft(cursorRect().center().x() + behindCursor);
+    if (room.width() <= 0)
+        return; // what was typed fills the field
     const QString rest = whole.mid(text().size()) + u"  ↓"_s;
     QPainter painter(this);
     painter.setPen(palette().color(QPalette::PlaceholderText));
