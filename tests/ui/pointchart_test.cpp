@@ -163,21 +163,6 @@ TEST_F(PointChartWidget, NewestStandsApartFromThoseWithinAndOutside)
     EXPECT_NE(shapeOf(2), shapeOf(3));
 }
 
-TEST_F(PointChartWidget, ATitleThatWouldBeCutIsLeftOut)
-{
-    PointHistory history = historyOf({100, 101});
-    history.quantity = u"Recovery (%)"_s;
-    chart.setHistory(history);
-    const auto hasTitle = [this](int height) {
-        chart.resize(400, height);
-        QApplication::processEvents();
-        return view().chart()->axes(Qt::Vertical).front()->isTitleVisible();
-    };
-    EXPECT_TRUE(hasTitle(400));
-    EXPECT_FALSE(hasTitle(110));
-    EXPECT_TRUE(hasTitle(400));
-}
-
 TEST_F(PointChartWidget, LimitsAreWrittenWhereTheyAre)
 {
     chart.setHistory(historyOf({100, 101}));

@@ -168,9 +168,6 @@ void PointChart::drawScale()
     // Above the plot stands the quantity, below it the labels of the points.
     const int room = static_cast<int>((m_view->height() - 2.5 * line) / (2 * line));
     m_values->setLabelsVisible(room >= 2);
-    // A title that is cut says nothing; who shows a low chart says the quantity above it.
-    m_values->setTitleVisible(QFontMetricsF(font()).horizontalAdvance(m_history.quantity) <=
-                              m_view->height() - 3 * line);
     setScale(*m_values,
              roundScale(lowest, highest, std::clamp(room, 2, 5), std::pow(10, -m_history.decimals)));
 }
