@@ -17,6 +17,7 @@
 #include <QItemSelectionModel>
 #include <QScrollBar>
 #include <QSplitter>
+#include <QTimer>
 #include <QVBoxLayout>
 
 using namespace Qt::StringLiterals;
@@ -65,8 +66,10 @@ QWidget *ResultView::buildLists()
                              ResultsModel::Tubes, ResultsModel::Spread})
         header->moveSection(header->visualIndex(column), ++place);
     // Names that wrap at another width make other heights; later, since it is laid out just now.
-    connect(m_resultsTable->verticalHeader(), &QHeaderView::sectionResized, this, &ResultView::divideLists,
-            Qt::QueuedConnection);
+    auto *dividing = new QTimer(this);
+    dividing->setSingleShot(true); // once for all rows
+    connect(m_resultsTable->verticalHeader(), &QHeaderView::sectionResized, dividing, qOverload<>(&QTimer::start));
+    connect(dividing, &QTimer::timeout, this, &ResultView::divideLists);
     m_lists = new QSplitter(Qt::Vertical, this);
     m_lists->setChildrenCollapsible(false);
     m_lists->addWidget(m_resultsTable);
