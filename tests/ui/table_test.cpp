@@ -202,6 +202,75 @@ TEST_F(ATable, CutsNoWordWhateverItsLimit)
     EXPECT_GT(table.columnWidth(0), longest) << "no word is cut, whatever the limit";
 }
 
+TEST_F(ATable, TheCurrentRowStaysInSightWhenRowsGetHigher)
+{
+    Table table(theme, &model, u"Lots"_s, u"lots"_s);
+    table.setFlexibleColumn(2);
+    table.setWrap(Table::Wrap::AsNeeded);
+    show(table, 420);
+    const auto isInSight = [&](int row) {
+        return table.viewport()->rect().contains(table.visualRect(model.index(row, 0)).center());
+    };
+    for (int row = 0; row < 40; ++row)
+        model.appendRow({new QStandardItem(model.item(0, 0)->text()), new QStandardItem(u"5 mL"_s),
+                         new QStandardItem(u"in use"_s)});
+    const int last = model.rowCount() - 1;
+    table.setCurrentIndex(model.index(last, 0)); // before its rows were measured
+    QTest::qWait(20);
+    EXPECT_GT(table.rowHeight(last), theme.target());
+    EXPECT_TRUE(isInSight(last));
+    table.setCurrentIndex(model.index(0, 0));
+    ASSERT_TRUE(isInSight(0));
+    table.setCurrentIndex(model.index(20, 0));
+    for (int row = 2; row < 20; ++row)
+        model.item(row, 2)->setText(QStringList(20, u"state"_s).join(u' '));
+    table.fit();
+    QTest::qWait(20);
+    EXPECT_TRUE(isInSight(20)) << "those above it got higher";
+}
+
+/// A short name stays whole as long as there is room for all columns, and below that leaves some to the long words beside it:
+/// narrower by the scroll bar, the row is lower, and needs none.
+TEST_F(ATable, ComesToRestHoweverItsScrollBarActsOnItsRows)
+{
+    model.clear();
+    model.setHorizontalHeaderLabels({u"Name"_s, u"State"_s});
+    model.appendRow({new QStandardItem(u"a b c d e f g h i j"_s), new QStandardItem(QStringList(14, u"state"_s).join(u' '))});
+    model.appendRow({new QStandardItem(u"a b c d e f g h i j"_s), new QStandardItem(u"in use"_s)});
+    Table table(theme, &model, u"Lots"_s, u"lots"_s);
+    table.setFlexibleColumn(1);
+    table.setWrap(Table::Wrap::AsNeeded);
+    int changes = 0;
+    QObject::connect(table.horizontalHeader(), &QHeaderView::sectionResized, &table, [&changes] { ++changes; });
+    show(table, 400);
+    for (int width = 200; width <= 400; width += 8) {
+        for (int height = 80; height <= 220; height += 10) {
+            table.resize(width, height);
+            for (int round = 0; round < 60; ++round)
+                QApplication::processEvents();
+            changes = 0;
+            for (int round = 0; round < 10; ++round)
+                QApplication::processEvents();
+            ASSERT_EQ(changes, 0) << width << " x " << height;
+        }
+    }
+}
+
+TEST_F(ATable, RowsFollowAColumnThatIsHidden)
+{
+    Table table(theme, &model, u"Lots"_s, u"lots"_s);
+    table.setFlexibleColumn(1);
+    table.setWrap(Table::Wrap::AsNeeded);
+    model.item(1, 0)->setText(model.item(0, 0)->text());
+    model.item(0, 2)->setText(QStringList(20, u"state"_s).join(u' '));
+    show(table, 420);
+    const int high = table.rowHeight(0);
+    ASSERT_GT(high, table.rowHeight(1));
+    table.setColumnHidden(2, true);
+    QApplication::processEvents();
+    EXPECT_EQ(table.rowHeight(0), table.rowHeight(1));
+}
+
 TEST_F(ATable, SaysInATipWhatTheModelHasToSayBesidesTheCell)
 {
     Table table(theme, &model, u"Lots"_s, u"lots"_s);

@@ -10,6 +10,7 @@
 #include <QHelpEvent>
 #include <QKeyEvent>
 #include <QRegularExpression>
+#include <QScrollBar>
 #include <QToolTip>
 
 #include <algorithm>
@@ -24,6 +25,8 @@ constexpr int shortText = 21;
 constexpr int leastOfText = 16;
 /// Of a column whose words wrap: a longer word is cut all the same.
 constexpr int longestWord = 30;
+/// That the scroll bar may leave while nothing else changes.
+constexpr int mostTimesBarLeaves = 8;
 
 } // namespace
 
@@ -54,6 +57,9 @@ Table::Table(const Theme &theme, QAbstractItemModel *model, const QString &acces
     m_rowsLater.setSingleShot(true);
     m_rowsLater.setInterval(0);
     connect(&m_rowsLater, &QTimer::timeout, this, &Table::layOutRows);
+    m_followLater.setSingleShot(true);
+    m_followLater.setInterval(0);
+    connect(&m_followLater, &QTimer::timeout, this, [this] { scrollTo(currentIndex()); });
     connect(model, &QAbstractItemModel::rowsInserted, this, &Table::layOutRowsLater);
     connect(model, &QAbstractItemModel::rowsRemoved, this, &Table::layOutRowsLater); // few again
     connect(model, &QAbstractItemModel::rowsMoved, this, &Table::layOutRowsLater);
@@ -96,8 +102,11 @@ void Table::setWrap(Wrap wrap)
 
 void Table::layOutRowsLater()
 {
-    if (m_wrap == Wrap::AsNeeded)
-        m_rowsLater.start();
+    if (m_wrap != Wrap::AsNeeded)
+        return;
+    m_areRowsStale = true;
+    m_timesBarLeft = 0;
+    m_rowsLater.start();
 }
 
 bool Table::wraps(int column) const
@@ -189,6 +198,8 @@ void Table::fit()
         m_needs.push_back(needOf(column));
     }
     setWordWrap(isWrapping);
+    m_areRowsStale = true;
+    m_timesBarLeft = 0;
     layOutColumns();
 }
 
@@ -209,6 +220,21 @@ void Table::fitWhereCut()
     }
 }
 
+/// At another width the rows have other heights, which bring the scroll bar or take it away, which makes another width: for
+/// ever, where narrower columns make lower rows. After some rounds the room of a scroll bar that leaves is left free.
+int Table::columnRoom()
+{
+    const bool hasScrollBar = verticalScrollBar()->isVisible();
+    if (width() != m_laidOutWidth)
+        m_timesBarLeft = 0;
+    else if (m_hadScrollBar && !hasScrollBar)
+        ++m_timesBarLeft;
+    m_laidOutWidth = width();
+    m_hadScrollBar = hasScrollBar;
+    const bool isLeftFree = m_wrap == Wrap::AsNeeded && !hasScrollBar && m_timesBarLeft > mostTimesBarLeaves;
+    return viewport()->width() - (isLeftFree ? verticalScrollBar()->sizeHint().width() : 0);
+}
+
 void Table::layOutColumns()
 {
     if (static_cast<int>(m_needs.size()) != model()->columnCount()) {
@@ -226,20 +252,24 @@ void Table::layOutColumns()
         shown.push_back(m_needs[column]);
         columns.push_back(column);
     }
+    const int room = columnRoom();
     const int least = std::accumulate(shown.begin(), shown.end(), 0,
                                       [](int sum, const ColumnNeed &need) { return sum + need.least; });
-    if (m_wrap != Wrap::Never && least > viewport()->width()) {
+    if (m_wrap != Wrap::Never && least > room) {
         for (std::size_t place = 0; place < shown.size(); ++place) {
             if (wraps(columns[place]) && !m_whole.contains(columns[place]))
                 shown[place].least = std::min(shown[place].least, m_narrow[columns[place]].word);
         }
     }
-    const std::vector<int> widths = columnWidths(shown, viewport()->width(), flexible);
+    const std::vector<int> widths = columnWidths(shown, room, flexible);
     m_isLayingOut = true;
-    for (std::size_t place = 0; place < widths.size(); ++place)
+    for (std::size_t place = 0; place < widths.size(); ++place) {
+        m_areRowsStale |= columnWidth(columns[place]) != widths[place];
         setColumnWidth(columns[place], widths[place]);
+    }
     m_isLayingOut = false;
-    layOutRows();
+    if (m_areRowsStale)
+        layOutRows();
 }
 
 int Table::linesHigh(int lines) const
@@ -271,13 +301,36 @@ void Table::layOutRows()
     if (m_wrap != Wrap::AsNeeded)
         return;
     m_rowsLater.stop();
+    m_areRowsStale = false;
     const int rows = model()->rowCount();
+    const int current = currentIndex().row();
+    const int currentTop = rowViewportPosition(current);
+    const bool isCurrentSeen = isVisible() && current >= 0 && currentTop < viewport()->height() &&
+                               currentTop + rowHeight(current) > 0;
+    const int former = verticalHeader()->length();
     const bool isLong = rows > mostMeasured;
     const int usual = linesHigh(isLong ? 2 : 1);
     if (verticalHeader()->defaultSectionSize() != usual)
         verticalHeader()->setDefaultSectionSize(usual); // of all rows that there are, too
     for (int row = 0; !isLong && row < rows; ++row)
         setRowHeight(row, rowHeightFor(row));
+    if (verticalHeader()->length() == former)
+        return;
+    m_isRangeStale = true;
+    if (isCurrentSeen)
+        m_followLater.start();
+}
+
+void Table::scrollTo(const QModelIndex &index, ScrollHint hint)
+{
+    if (m_rowsLater.isActive())
+        layOutRows();
+    // Again where the scroll bar came only now: with less room the rows are higher.
+    for (int round = 0; m_isRangeStale && round < 3; ++round) {
+        m_isRangeStale = false;
+        updateGeometries();
+    }
+    QTableView::scrollTo(index, hint);
 }
 
 bool Table::isCut(const QModelIndex &index) const
@@ -296,10 +349,10 @@ bool Table::isCut(const QModelIndex &index) const
 
 void Table::keepWidth(int column, int before, int now)
 {
-    const bool isByHand = !m_isLayingOut && before > 0 && now > 0; // else it was hidden or shown
-    if (!isByHand)
+    if (m_isLayingOut)
         return;
-    if (column < static_cast<int>(m_needs.size())) {
+    const bool isByHand = before > 0 && now > 0; // else it was hidden or shown
+    if (isByHand && column < static_cast<int>(m_needs.size())) {
         m_needs[column] = {now, now, now};
         m_narrow[column] = {now, now};
     }

@@ -54,6 +54,8 @@ public:
     /// The same where a cell in sight is cut that need not be: of a table whose contents change as somebody
     /// types.
     void fitWhereCut();
+    /// Where the row is with the heights that the rows are about to get.
+    void scrollTo(const QModelIndex &index, ScrollHint hint = EnsureVisible) override;
 
 protected:
     void resizeEvent(QResizeEvent *event) override;
@@ -63,6 +65,8 @@ protected:
 
 private:
     void layOutColumns();
+    /// For the columns: of the viewport, as a rule.
+    int columnRoom();
     void layOutRows();
     void layOutRowsLater();
     int rowHeightFor(int row) const;
@@ -91,11 +95,21 @@ private:
     std::vector<ColumnNeed> m_needs;
     std::vector<Narrow> m_narrow;
     bool m_isLayingOut = false;
+    /// For columnRoom(): how wide the table was, whether it had a scroll bar, and how often that left since.
+    int m_laidOutWidth = -1;
+    bool m_hadScrollBar = false;
+    int m_timesBarLeft = 0;
+    /// Something else is in the rows than what they were measured with.
+    bool m_areRowsStale = true;
+    /// The scroll bar does not know yet how high the rows are.
+    bool m_isRangeStale = false;
     Wrap m_wrap = Wrap::Never;
     int m_oneLine;
     int m_aroundLines;
     /// Rows that change in one go are measured once.
     QTimer m_rowsLater;
+    /// Rows that got higher do not push the current one out of sight.
+    QTimer m_followLater;
 };
 
 } // namespace plateau::ui
