@@ -200,6 +200,11 @@ TEST_F(ATable, CutsNoWordWhateverItsLimit)
     EXPECT_EQ(table.horizontalHeader()->length(), table.viewport()->width()) << "without scrolling to the side";
     const int longest = table.fontMetrics().horizontalAdvance(u"phosphoenolpyruvate"_s);
     EXPECT_GT(table.columnWidth(0), longest) << "no word is cut, whatever the limit";
+    QFont large = table.font(); // as what failed is bold
+    large.setPointSizeF(1.2 * large.pointSizeF());
+    model.item(0, 0)->setFont(large);
+    table.fit();
+    EXPECT_GT(table.columnWidth(0), QFontMetrics(large).horizontalAdvance(u"phosphoenolpyruvate"_s));
 }
 
 TEST_F(ATable, TheCurrentRowStaysInSightWhenRowsGetHigher)

@@ -28,6 +28,19 @@ constexpr int longestWord = 30;
 /// That the scroll bar may leave while nothing else changes.
 constexpr int mostTimesBarLeaves = 8;
 
+/// Of the text in two lines as equal as may be.
+int widerHalf(const QString &text, const QFontMetrics &metrics)
+{
+    const auto wider = [&](qsizetype at) {
+        return std::max(metrics.horizontalAdvance(text.left(at)), metrics.horizontalAdvance(text.mid(at + 1)));
+    };
+    const qsizetype before = text.lastIndexOf(u' ', text.size() / 2);
+    const qsizetype behind = text.indexOf(u' ', text.size() / 2);
+    if (before < 0 && behind < 0)
+        return metrics.horizontalAdvance(text);
+    return before < 0 ? wider(behind) : behind < 0 ? wider(before) : std::min(wider(before), wider(behind));
+}
+
 } // namespace
 
 Table::Table(const Theme &theme, QAbstractItemModel *model, const QString &accessibleName,
@@ -154,7 +167,6 @@ Table::Narrow Table::narrowOf(int column) const
 {
     const int margin = style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, this) + 1;
     const int icon = style()->pixelMetric(QStyle::PM_SmallIconSize, nullptr, this) + 2 * margin;
-    const int widestLetter = charactersWide(2); // few words have to be measured then
     // As a text is broken: a no-break space, and a hyphen before a figure, hold it together.
     static const QRegularExpression breaks(QStringLiteral("[ \\n]|(?<=[-/])(?=\\p{L})"));
     Narrow narrow;
@@ -162,28 +174,24 @@ Table::Narrow Table::narrowOf(int column) const
         const QModelIndex index = model()->index(row, column);
         const QString text = shownNumbers(index.data().toString());
         const int beside = index.data(Qt::DecorationRole).isValid() ? icon : 0;
+        const QFontMetrics metrics = metricsOf(index);
+        const int widestLetter = 2 * metrics.averageCharWidth(); // few words have to be measured then
         for (const QString &word : text.split(breaks)) {
             if (static_cast<int>(word.size()) * widestLetter + beside > narrow.word)
-                narrow.word = std::max(narrow.word, fontMetrics().horizontalAdvance(word) + beside);
+                narrow.word = std::max(narrow.word, metrics.horizontalAdvance(word) + beside);
         }
-        if (fontMetrics().horizontalAdvance(text) / 2 + beside > narrow.twoLines)
-            narrow.twoLines = std::max(narrow.twoLines, widerHalf(text) + beside);
+        if (metrics.horizontalAdvance(text) / 2 + beside > narrow.twoLines)
+            narrow.twoLines = std::max(narrow.twoLines, widerHalf(text, metrics) + beside);
     }
     const int around = 2 * margin + 1;
     const int heading = horizontalHeader()->sectionSizeHint(column);
     return {std::max(narrow.word + around, heading), std::max(narrow.twoLines + around, heading)};
 }
 
-int Table::widerHalf(const QString &text) const
+QFontMetrics Table::metricsOf(const QModelIndex &index) const
 {
-    const auto wider = [&](qsizetype at) {
-        return std::max(fontMetrics().horizontalAdvance(text.left(at)), fontMetrics().horizontalAdvance(text.mid(at + 1)));
-    };
-    const qsizetype before = text.lastIndexOf(u' ', text.size() / 2);
-    const qsizetype behind = text.indexOf(u' ', text.size() / 2);
-    if (before < 0 && behind < 0)
-        return fontMetrics().horizontalAdvance(text);
-    return before < 0 ? wider(behind) : behind < 0 ? wider(before) : std::min(wider(before), wider(behind));
+    const QVariant own = index.data(Qt::FontRole);
+    return own.isValid() ? QFontMetrics(own.value<QFont>().resolve(font())) : fontMetrics();
 }
 
 void Table::fit()

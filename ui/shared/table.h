@@ -80,8 +80,8 @@ private:
         int twoLines = 0; ///< every cell in two lines
     };
     Narrow narrowOf(int column) const;
-    /// Of the text in two lines as equal as may be.
-    int widerHalf(const QString &text) const;
+    /// A cell may have a font of its own.
+    QFontMetrics metricsOf(const QModelIndex &index) const;
     /// One that somebody pulled stays so until the next fit().
     void keepWidth(int column, int before, int now);
     ColumnNeed needOf(int column) const;
