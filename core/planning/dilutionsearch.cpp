@@ -5,14 +5,16 @@
 
 #include <algorithm>
 #include <cmath>
-#include <functional>
+#include <map>
+#include <optional>
+#include <ranges>
 #include <span>
 #include <tuple>
+#include <utility>
 
 namespace plateau::planning {
 
 namespace {
-
 
 using Chain = std::vector<const PossibleStep *>;
 
@@ -38,9 +40,17 @@ struct Candidate {
     Chain chain;
 };
 
+/// What is compared as whole numbers is counted in so many to the unit.
+constexpr double unitsOfRank = 1e7;
+
 double distanceOf(double logFactor, const DilutionTarget &target)
 {
     return std::abs(logFactor - target.middle) + target.spread;
+}
+
+long long wholeDistance(double distance)
+{
+    return std::llround(distance * unitsOfRank);
 }
 
 int nearnessOf(double distance)
@@ -48,12 +58,22 @@ int nearnessOf(double distance)
     return static_cast<int>(std::floor(distance / equallyNear + slack));
 }
 
+double squareOf(const PossibleStep &step)
+{
+    return *step.step.uncertainty_percent * *step.step.uncertainty_percent;
+}
+
 double uncertaintyOf_percent(const Chain &chain)
 {
     double sumOfSquares = 0;
     for (const PossibleStep *step : chain)
-        sumOfSquares += *step->step.uncertainty_percent * *step->step.uncertainty_percent;
+        sumOfSquares += squareOf(*step);
     return std::sqrt(sumOfSquares);
+}
+
+long long certaintyOf(long long uncertainty)
+{
+    return uncertainty / std::llround(equallyCertain_percent * unitsOfRank);
 }
 
 double factorOf(const Chain &chain)
@@ -73,19 +93,18 @@ bool isEasyVolume(double volume_mL)
 
 Rank rankOf(const Chain &chain, double logFactor, const DilutionTarget &target)
 {
-    constexpr double units = 1e7;
     double flasks_mL = 0;
     for (const PossibleStep *step : chain)
         flasks_mL += step->step.makeUpTo_mL;
     const double distance = distanceOf(logFactor, target);
-    const long long uncertainty = std::llround(uncertaintyOf_percent(chain) * units);
+    const long long uncertainty = std::llround(uncertaintyOf_percent(chain) * unitsOfRank);
     return {nearnessOf(distance),
             !target.usual,
-            uncertainty / std::llround(equallyCertain_percent * units),
-            std::llround(flasks_mL * units),
+            certaintyOf(uncertainty),
+            std::llround(flasks_mL * unitsOfRank),
             uncertainty,
             !target.usual && !isEasyVolume(target.sampleVolume_mL),
-            std::llround(distance * units),
+            wholeDistance(distance),
             target.sampleVolume_mL,
             factorOf(chain)};
 }
@@ -98,17 +117,57 @@ bool isSameGlass(const Chain &one, const Chain &other)
     });
 }
 
+/// What a chain has of its glass, whatever that is set to.
+struct Glass {
+    /// Of the uncertainties in percent.
+    double sumOfSquares = 0;
+    double flasks_mL = 0;
+
+    Glass with(const Glass &other, double times = 1) const
+    {
+        return {sumOfSquares + times * other.sumOfSquares, flasks_mL + times * other.flasks_mL};
+    }
+};
+
+Glass glassOf(const PossibleStep &step)
+{
+    return {squareOf(step), step.step.makeUpTo_mL};
+}
+
 /// The best so far, one for each set of glass.
 class Shortlist
 {
 public:
-    bool full() const { return m_best.size() >= proposalsForEachLength; }
+    /// sets: so many different sets of glass there are at most.
+    explicit Shortlist(std::size_t sets)
+        : m_most(std::min(sets, proposalsForEachLength))
+    {
+    }
+
+    /// What is farther off, or of an unusual volume, finds every place taken by better ones.
+    bool full() const { return m_best.size() >= m_most; }
+
+    /// A chain of at least those volumes and uncertainties, however near it comes.
+    bool mayTake(int nearness, const DilutionTarget &target, const Glass &atLeast) const
+    {
+        if (!full())
+            return true;
+        constexpr double summedUpOtherwise =
+            1e-3; // of a unit: whole numbers are no larger for the order of a sum
+        const auto units = [](double value) { return std::llround(value * unitsOfRank - summedUpOtherwise); };
+        const long long uncertainty = units(std::sqrt(atLeast.sumOfSquares));
+        const Rank &last = m_best.back().rank;
+        return std::tuple(nearness, !target.usual, certaintyOf(uncertainty), units(atLeast.flasks_mL),
+                          uncertainty) <=
+               std::tuple(last.nearness, last.unusual, last.certainty, last.flasks, last.uncertainty);
+    }
 
     void offer(const Chain &chain, double logFactor, const DilutionTarget &target)
     {
-        Candidate candidate{rankOf(chain, logFactor, target), &target, chain};
-        if (full() && candidate.rank > m_best.back().rank)
+        const Rank rank = rankOf(chain, logFactor, target);
+        if (full() && rank > m_best.back().rank)
             return;
+        Candidate candidate{rank, &target, chain};
         const auto same = std::ranges::find_if(
             m_best, [&](const Candidate &other) { return isSameGlass(other.chain, candidate.chain); });
         if (same != m_best.end()) {
@@ -125,56 +184,177 @@ public:
     const std::vector<Candidate> &best() const { return m_best; }
 
 private:
+    std::size_t m_most;
     std::vector<Candidate> m_best;
 };
 
-/// Every chain of so many steps, in any order counted once, whose factor lies in the interval.
+/// Their uncertainty is the same, too: it is that of the glass.
+using SameGlass = std::vector<const PossibleStep *>;
+
+/// Steps by their factors, and those of each pipette and flask.
+struct Steps {
+    explicit Steps(const std::vector<PossibleStep> &steps)
+        : all(steps)
+    {
+        std::map<std::pair<int, int>, SameGlass> byGlass;
+        for (const PossibleStep &step : steps)
+            byGlass[{step.pipette, step.flask}].push_back(&step);
+        for (auto &[glass, same] : byGlass) {
+            const Glass own = glassOf(*same.front());
+            const bool isFirst = glasses.empty();
+            least.sumOfSquares = isFirst ? own.sumOfSquares : std::min(least.sumOfSquares, own.sumOfSquares);
+            least.flasks_mL = isFirst ? own.flasks_mL : std::min(least.flasks_mL, own.flasks_mL);
+            glasses.push_back(std::move(same));
+        }
+    }
+
+    /// How many different sets of so many pairs of pipette and flask there are.
+    std::size_t sets(int length) const
+    {
+        std::size_t count = 1;
+        for (std::size_t i = 1; i <= static_cast<std::size_t>(length); ++i)
+            count = count * (glasses.size() + i - 1) / i;
+        return count;
+    }
+
+    const std::vector<PossibleStep> &all;
+    std::vector<SameGlass> glasses;
+    /// No step has less of either.
+    Glass least;
+};
+
+/// The chains of so many steps, in any order counted once, whose factor lies in the interval and has the
+/// nearness. What decides between chains of the same glass is how near the factor comes, so that of the last
+/// steps that one pipette and one flask can make only the nearest are looked at: three steps of finely set
+/// pipettes are billions of chains.
 class Chains
 {
 public:
-    Chains(const std::vector<PossibleStep> &steps, int length, double lowest, double highest)
+    Chains(const Steps &steps, std::size_t length, const DilutionTarget &target, int nearness,
+           Shortlist &shortlist)
         : m_steps(steps)
-        , m_length(static_cast<std::size_t>(length))
-        , m_lowest(lowest)
-        , m_highest(highest)
+        , m_length(length)
+        , m_target(target)
+        , m_nearness(nearness)
+        , m_shortlist(shortlist)
     {
     }
 
-    template <class Visit> void forEach(Visit visit)
+    void offer(double lowest, double highest)
     {
+        m_lowest = lowest;
+        m_highest = highest;
         m_chain.clear();
-        if (m_length == 0 && m_lowest <= 0 && m_highest >= 0)
-            visit(m_chain, 0.0);
-        else if (m_length > 0 && !m_steps.empty())
-            extend(0, 0, visit);
+        if (m_length > 0)
+            extend(m_steps.all.data(), 0, {});
+        else if (lowest <= 0 && highest >= 0 && isAsNear(0))
+            m_shortlist.offer(m_chain, 0, m_target);
     }
 
 private:
-    template <class Visit> void extend(std::size_t first, double logFactor, Visit &visit)
+    bool isAsNear(double logFactor) const
     {
-        // Steps are taken in the order of their factors: those still to come are no smaller than this one.
+        return nearnessOf(distanceOf(logFactor, m_target)) == m_nearness;
+    }
+
+    void extend(const PossibleStep *first, double logFactor, const Glass &glass)
+    {
         const auto left = static_cast<double>(m_length - m_chain.size());
-        const double atLeast = m_lowest - logFactor - (left - 1) * m_steps.back().logFactor;
-        const auto begin =
-            std::lower_bound(m_steps.begin() + static_cast<std::ptrdiff_t>(first), m_steps.end(), atLeast,
-                             [](const PossibleStep &step, double wanted) { return step.logFactor < wanted; });
-        for (auto step = begin; step != m_steps.end(); ++step) {
-            if (logFactor + left * step->logFactor > m_highest)
-                break;
-            m_chain.push_back(&*step);
-            if (m_chain.size() == m_length)
-                visit(m_chain, logFactor + step->logFactor);
-            else
-                extend(static_cast<std::size_t>(step - m_steps.begin()), logFactor + step->logFactor, visit);
+        if (!m_shortlist.mayTake(m_nearness, m_target, glass.with(m_steps.least, left)))
+            return;
+        if (m_chain.size() + 1 == m_length) {
+            end(first, logFactor, glass);
+            return;
+        }
+        // Steps are taken in the order of their factors: those still to come are no smaller than this one.
+        for (const PossibleStep &step : within(first, m_lowest - logFactor - (left - 1) * largestLog(),
+                                               (m_highest - logFactor) / left)) {
+            m_chain.push_back(&step);
+            extend(&step, logFactor + step.logFactor, glass.with(glassOf(step)));
             m_chain.pop_back();
         }
     }
 
-    const std::vector<PossibleStep> &m_steps;
+    double largestLog() const { return m_steps.all.empty() ? 0 : m_steps.all.back().logFactor; }
+
+    /// From that step on, those of such factors.
+    std::span<const PossibleStep> within(const PossibleStep *first, double lowest, double highest) const
+    {
+        const std::span rest(first, m_steps.all.data() + m_steps.all.size());
+        const auto begin = std::ranges::lower_bound(rest, lowest, {}, &PossibleStep::logFactor);
+        const auto end = std::ranges::upper_bound(begin, rest.end(), highest, {}, &PossibleStep::logFactor);
+        return {begin, std::max(begin, end)};
+    }
+
+    /// The last step: of each pipette and flask the nearest, offered in the order of all.
+    void end(const PossibleStep *first, double logFactor, const Glass &glass)
+    {
+        m_ends.clear();
+        const auto all = within(first, m_lowest - logFactor, m_highest - logFactor);
+        if (all.size() <= m_steps.glasses.size()) {
+            for (const PossibleStep &step : all) {
+                if (isAsNear(logFactor + step.logFactor))
+                    m_ends.push_back(&step);
+            }
+            offerEnds(logFactor);
+            return;
+        }
+        for (const SameGlass &same : m_steps.glasses) {
+            if (m_shortlist.mayTake(m_nearness, m_target, glass.with(glassOf(*same.front()))))
+                addNearest(same, first, logFactor);
+        }
+        std::ranges::sort(m_ends);
+        offerEnds(logFactor);
+    }
+
+    void offerEnds(double logFactor)
+    {
+        for (const PossibleStep *step : m_ends) {
+            m_chain.push_back(step);
+            m_shortlist.offer(m_chain, logFactor + step->logFactor, m_target);
+            m_chain.pop_back();
+        }
+    }
+
+    void addNearest(const SameGlass &same, const PossibleStep *first, double logFactor)
+    {
+        const auto isBefore = [](const PossibleStep *step, double wanted) {
+            return step->logFactor < wanted;
+        };
+        const double lowest = std::max(m_lowest - logFactor, first->logFactor);
+        auto begin = std::lower_bound(same.begin(), same.end(), lowest, isBefore);
+        while (begin != same.end() && *begin < first) // of the same factor, and counted the other way round
+            ++begin;
+        const auto middle = std::lower_bound(begin, same.end(), m_target.middle - logFactor, isBefore);
+        addFirstThatIsAsNear(std::span(middle, same.end()), logFactor);
+        addFirstThatIsAsNear(std::span(begin, middle) | std::views::reverse, logFactor);
+    }
+
+    /// Of steps that lead farther and farther away; with those that are equally far.
+    void addFirstThatIsAsNear(auto &&steps, double logFactor)
+    {
+        std::optional<long long> nearest;
+        for (const PossibleStep *step : steps) {
+            const double sum = logFactor + step->logFactor;
+            const double distance = distanceOf(sum, m_target);
+            if (nearnessOf(distance) > m_nearness || (nearest && wholeDistance(distance) != *nearest))
+                return;
+            if (nearnessOf(distance) < m_nearness || sum < m_lowest || sum > m_highest)
+                continue;
+            nearest = wholeDistance(distance);
+            m_ends.push_back(step);
+        }
+    }
+
+    const Steps &m_steps;
     std::size_t m_length;
-    double m_lowest;
-    double m_highest;
+    const DilutionTarget &m_target;
+    int m_nearness;
+    Shortlist &m_shortlist;
+    double m_lowest = 0;
+    double m_highest = 0;
     Chain m_chain;
+    std::vector<const PossibleStep *> m_ends;
 };
 
 struct Interval {
@@ -206,17 +386,12 @@ int farthestOf(const std::vector<DilutionTarget> &targets)
     return nearnessOf(farthest);
 }
 
-void search(const DilutionTarget &target, const std::vector<PossibleStep> &steps, int length, int nearness,
-            Shortlist &shortlist)
+void search(const DilutionTarget &target, const Steps &steps, int length, int nearness, Shortlist &shortlist)
 {
-    for (const Interval &interval : intervalsOf(target, nearness)) {
-        Chains chains(steps, length, std::max(interval.lowest, target.lowest) - slack,
-                      std::min(interval.highest, target.highest) + slack);
-        chains.forEach([&](const Chain &chain, double logFactor) {
-            if (nearnessOf(distanceOf(logFactor, target)) == nearness)
-                shortlist.offer(chain, logFactor, target);
-        });
-    }
+    Chains chains(steps, static_cast<std::size_t>(length), target, nearness, shortlist);
+    for (const Interval &interval : intervalsOf(target, nearness))
+        chains.offer(std::max(interval.lowest, target.lowest) - slack,
+                     std::min(interval.highest, target.highest) + slack);
 }
 
 RankedProposal proposalOf(const Candidate &candidate)
@@ -241,7 +416,8 @@ RankedProposal proposalOf(const Candidate &candidate)
 std::vector<RankedProposal> bestChains(const std::vector<DilutionTarget> &targets,
                                        const std::vector<PossibleStep> &steps, int length)
 {
-    Shortlist shortlist;
+    const Steps byGlass(steps);
+    Shortlist shortlist(byGlass.sets(length));
     const int farthest = farthestOf(targets);
     for (int nearness = 0; nearness <= farthest && !shortlist.full(); ++nearness) {
         for (const bool usual : {true, false}) {
@@ -249,7 +425,7 @@ std::vector<RankedProposal> bestChains(const std::vector<DilutionTarget> &target
                 break;
             for (const DilutionTarget &target : targets) {
                 if (target.usual == usual && target.lowest <= target.highest + slack)
-                    search(target, steps, length, nearness, shortlist);
+                    search(target, byGlass, length, nearness, shortlist);
             }
         }
     }

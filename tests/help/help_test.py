@@ -429,6 +429,11 @@ class Numbers(unittest.TestCase):
 
 
 class Typography(unittest.TestCase):
+    LETTERS_FOR_SIGNS = r"\S x \S|[\w)] - [\w(]|(?<![^\s(])-\d"
+    # The number of a standard has a year behind a colon; a picture begins with "![".
+    FRENCH_SPACES = "(?<!\u202f)(?:[;?]|!(?!\\[))|(?<![\u00a0\\d]):|(?<!\u00a0)»|«(?!\u00a0)"
+    BREAK_BEFORE_UNIT = r"\d (?:mL|µL|L|g|mg|kg|nm|mm|cm|min|h|s|°C|%|g/L|kB|ko)(?![\w’-])"
+
     def lines(self):
         """Neither headings, whose blanks make the anchors, nor rows that are compared with numbers of the program."""
         for language in languages():
@@ -437,14 +442,34 @@ class Typography(unittest.TestCase):
                     if not line.startswith("#") and not FIELD_ROW.match(line):
                         yield language, name, re.sub(r"\]\([^)]*\)", "]", without_code(line))
 
+    def test_the_rules_find_what_they_forbid(self):
+        for wrong in ("c x V", "3,32 x 64,06", "A1 - A2", "x (1 - p)", "-0,1 bis 4,0", "(-0.1)"):
+            self.assertRegex(wrong, self.LETTERS_FOR_SIGNS)
+        for wrong in ("3,32 mL", "weniger als 85 % verblieben", "0,2 g/L, 1 h"):
+            self.assertRegex(wrong, self.BREAK_BEFORE_UNIT)
+        for wrong in ("la chaîne ; chaque", "quoi ?", "voir : ici", "« oui »"):
+            self.assertRegex(wrong, self.FRENCH_SPACES)
+        for right in ("ISO 8655-2:2002", "la chaîne\u202f; chaque", "voir\u00a0: ici"):
+            self.assertNotRegex(right, self.FRENCH_SPACES)
+        for right in ("ISO 5725-6", "7-fold", "c × V", "A1 − A2"):
+            self.assertNotRegex(right, self.LETTERS_FOR_SIGNS)
+        for right in ("3,32\u00a0mL", "2 L-Ascorbinsäure", "24 horas", "10 Minuten"):
+            self.assertNotRegex(right, self.BREAK_BEFORE_UNIT)
+        self.assertEqual({language for language, _, _ in self.lines()}, set(languages()))
+
     def test_a_minus_and_a_times_sign_are_no_letters_and_hyphens(self):
         for language, name, line in self.lines():
-            self.assertNotRegex(line, r"\S x \S|[\w)] - [\w(]|(?<![^\s(])-\d", (language, name))
+            self.assertNotRegex(line, self.LETTERS_FOR_SIGNS, (language, name))
+
+    def test_french_signs_keep_their_space(self):
+        for language, name, line in self.lines():
+            if language == "fr":
+                self.assertNotRegex(line, self.FRENCH_SPACES, name)
 
     def test_a_number_stays_with_its_unit(self):
         for language, name, line in self.lines():
             if language != SOURCE_LANGUAGE:
-                self.assertNotRegex(line, r"\d (?:mL|µL|L|g|mg|kg|nm|mm|cm|min|h|s|°C|%|g/L|kB|ko)(?![\w’-])", (language, name))
+                self.assertNotRegex(line, self.BREAK_BEFORE_UNIT, (language, name))
 
 
 class Languages(unittest.TestCase):

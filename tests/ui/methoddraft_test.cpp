@@ -156,6 +156,7 @@ TEST(MethodDraft, AnIdIsSpelledAsItsLanguageDoesWithoutMarks)
     EXPECT_EQ(ui::idFrom(u"L-A\u0308pfelsa\u0308ure"_s), u"l-aepfelsaeure"_s) << "however the marks are stored";
     EXPECT_EQ(ui::idFrom(u"Bœuf séché à l’ancienne"_s), u"boeuf-seche-a-l-ancienne"_s);
     EXPECT_EQ(ui::idFrom(u"Sulfito en piña y pingüino"_s), u"sulfito-en-pina-y-pinguino"_s);
+    EXPECT_EQ(ui::idFrom(QString(59, u'a') + u" b"_s), QString(59, u'a')) << "nor does it end in a hyphen where it is cut";
 }
 
 TEST(MethodDraft, AStepFollowsItsComponentAndSaysWhenThatIsGone)

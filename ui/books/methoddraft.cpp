@@ -232,9 +232,10 @@ QString idFrom(const QString &name)
         else if (!character.isMark() && !id.isEmpty() && !id.endsWith(u'-'))
             id += u'-';
     }
+    id.truncate(60);
     while (id.endsWith(u'-'))
         id.chop(1);
-    return id.left(60);
+    return id;
 }
 
 } // namespace plateau::ui

@@ -5,12 +5,15 @@
 
 #include "tests/core/evaluation/found.h"
 #include "tests/support/benches.h"
+#include "tests/support/random.h"
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 #include <numeric>
+#include <vector>
 
 using namespace plateau;
 using namespace Qt::StringLiterals;
@@ -104,8 +107,7 @@ TEST(WideUncertainty, IsExplainedOfDuplicatesThatDisagreeAndOfNothingElse)
     ASSERT_LT(*result.degreesOfFreedom, 1.3);
     ASSERT_GT(*result.coverageFactor, 8);
     const QString said = evaluation::wideUncertaintyText(result);
-    EXPECT_TRUE(
-        said.startsWith(u"The uncertainty is wide because it rests on the scatter of only 2 tubes"_s))
+    EXPECT_TRUE(said.startsWith(u"The uncertainty is wide because it rests on the scatter of only 2 tubes"_s))
         << said.toStdString();
     EXPECT_TRUE(said.contains(u"A repeat with more tubes"_s)) << said.toStdString();
     run.tubes[2] = test::sampleTube("S", 0.120, 0.642); // 0.012 apart
@@ -130,6 +132,29 @@ TEST(WideUncertainty, BeginsAtTwiceTheUsualFactorAndNamesTheLargestPart)
     result.coverageFactor = 13.9;
     result.lessThan = 0.05;
     EXPECT_EQ(evaluation::wideUncertaintyText(result), QString()) << "a bound has no uncertainty";
+}
+
+// What the sentence says of the largest part holds by the formula of Welch and Satterthwaite: a part that is
+// known well and is the largest leaves four degrees of freedom at least.
+TEST(WideUncertainty, IsSaidOnlyWhereTheLargestPartHasOneOrTwoDegreesOfFreedom)
+{
+    int wide = 0;
+    for (unsigned seed = 1; seed <= 20000; ++seed) {
+        test::Random random(seed);
+        std::vector<evaluation::UncertaintyTerm> terms;
+        for (int i = random.whole(1, 6); i > 0; --i)
+            terms.push_back({{},
+                             random.magnitude(0.01, 1),
+                             random.oneOf(std::vector<double>{1, 1, 2, 3, 5, 10,
+                                                              std::numeric_limits<double>::infinity()})});
+        if (evaluation::coverageFactor(evaluation::effectiveDegreesOfFreedom(terms)) < 4)
+            continue;
+        ++wide;
+        const auto largest =
+            std::ranges::max_element(terms, {}, &evaluation::UncertaintyTerm::standardUncertainty);
+        ASSERT_LE(largest->degreesOfFreedom, 2) << "seed " << seed;
+    }
+    EXPECT_GT(wide, 1000);
 }
 
 TEST(Uncertainty, BudgetIsSortedAndSharesAddUp)
