@@ -71,7 +71,7 @@ Check blankMissing(const Scope &scope, int read)
 {
     return plainCheck(
         CheckId::BlankMissing, scope, read > 0,
-        read > 0 ? Said{CheckText::tr("Blanks of the run: %1.").arg(read)}
+        read > 0 ? Said{CheckText::tr("Blanks read: %1.").arg(read)}
                  : Said{CheckText::tr("No blank has been read: the results are not corrected for what the "
                                       "reagents themselves do."),
                         CheckText::tr("Run a blank with diluent in place of sample.")});

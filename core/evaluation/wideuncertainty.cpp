@@ -28,14 +28,19 @@ QString wideUncertaintyText(const Result &result)
     if (result.terms.empty() && largest == repeatabilityName())
         return WideUncertaintyWords::tr( // a scatter is of two tubes at least
                    "The uncertainty is wide because it rests on the scatter of only %1 tubes: so few "
-                   "degrees of freedom make a large coverage factor k. A repeat with more tubes "
-                   "would narrow it.")
+                   "degrees of freedom make a large coverage factor k.")
             .arg(result.n);
     return WideUncertaintyWords::tr(
                "The uncertainty is wide because its largest part (%1) rests on the scatter of few tubes: so "
-               "few degrees of freedom make a large coverage factor k. A repeat with more tubes "
-               "would narrow it.")
+               "few degrees of freedom make a large coverage factor k.")
         .arg(largest);
+}
+
+QString narrowerUncertaintyText(const Result &result)
+{
+    return result.terms.empty() && !result.budget.empty() && result.budget.front().term == repeatabilityName()
+               ? WideUncertaintyWords::tr("A repeat of the sample with more tubes would narrow it.")
+               : WideUncertaintyWords::tr("More tubes of what that part comes from would narrow it.");
 }
 
 } // namespace plateau::evaluation

@@ -8,10 +8,12 @@
 
 namespace plateau::evaluation {
 
-/// Why the stated uncertainty is much wider than the scatter of its tubes looks, and what would narrow it:
-/// two duplicates that differ leave one degree of freedom, and k of about 14. Said where k is at least twice
-/// the usual 2 (common practice, no source); empty where it is less, and of a bound, which has no
-/// uncertainty.
+/// Why the stated uncertainty is much wider than the scatter of its tubes looks: two duplicates that differ
+/// leave one degree of freedom, and k of about 14. Said where k is at least twice the usual 2 (common
+/// practice, no source); empty where it is less, and of a bound, which has no uncertainty.
 QString wideUncertaintyText(const Result &result);
+
+/// What would narrow it: for the laboratory, not for its customer.
+QString narrowerUncertaintyText(const Result &result);
 
 } // namespace plateau::evaluation

@@ -196,23 +196,6 @@ std::vector<Task> tasksOf(const Procedure &procedure, int tubes, const Planning:
     return tasks;
 }
 
-std::vector<Span> freeSpans(const std::vector<Task> &tasks, std::vector<Span> taken)
-{
-    for (const Task &task : tasks)
-        taken.push_back({task.start_s, task.end_s});
-    std::sort(taken.begin(), taken.end(),
-              [](const Span &one, const Span &other) { return one.start_s < other.start_s; });
-    std::vector<Span> free;
-    int until_s = tasks.front().start_s;
-    for (const Span &span : taken) {
-        const int to_s = std::min(span.start_s, tasks.back().end_s);
-        if (to_s - until_s >= shortestFreeSpan_s)
-            free.push_back({until_s, to_s});
-        until_s = std::max(until_s, span.end_s);
-    }
-    return free;
-}
-
 void noteReadings(const Procedure &procedure, Schedule &schedule)
 {
     bool first = true;
@@ -243,7 +226,6 @@ std::optional<Schedule> scheduleOf(const Procedure &procedure, int tubes, const 
     for (const Operation &operation : procedure.setUp)
         schedule.setUp_s += tubes * operation.handling_s;
     noteReadings(procedure, schedule);
-    schedule.free = freeSpans(schedule.tasks, bench.busy);
     return schedule;
 }
 

@@ -41,9 +41,6 @@ struct Schedule {
     /// When the first reading begins, and when the last one is done; 0 where nothing is read.
     int firstReading_s = 0;
     int lastReading_s = 0;
-    /// When the hands are free for at least a minute, between the first task and the last; what they are busy
-    /// with elsewhere is not free.
-    std::vector<Span> free;
     bool operator==(const Schedule &) const = default;
 };
 

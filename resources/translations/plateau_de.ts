@@ -2227,8 +2227,8 @@
             <translation>letzter Verwendungstag der Charge</translation>
         </message>
         <message>
-            <source>Blanks of the run: %1.</source>
-            <translation>Blindwerte des Laufs: %1.</translation>
+            <source>Blanks read: %1.</source>
+            <translation>Gelesene Blindwerte: %1.</translation>
         </message>
     </context>
     <context>
@@ -2450,12 +2450,20 @@
     <context>
         <name>plateau::evaluation::WideUncertainty</name>
         <message>
-            <source>The uncertainty is wide because its largest part (%1) rests on the scatter of few tubes: so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
-            <translation>Die Unsicherheit ist groß, weil ihr größter Anteil (%1) auf der Streuung weniger Ansätze beruht: So wenige Freiheitsgrade ergeben einen großen Erweiterungsfaktor k. Eine Wiederholung mit mehr Ansätzen würde sie verkleinern.</translation>
+            <source>The uncertainty is wide because it rests on the scatter of only %1 tubes: so few degrees of freedom make a large coverage factor k.</source>
+            <translation>Die Unsicherheit ist groß, weil sie auf der Streuung von nur %1 Ansätzen beruht: So wenige Freiheitsgrade ergeben einen großen Erweiterungsfaktor k.</translation>
         </message>
         <message>
-            <source>The uncertainty is wide because it rests on the scatter of only %1 tubes: so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
-            <translation>Die Unsicherheit ist groß, weil sie auf der Streuung von nur %1 Ansätzen beruht: So wenige Freiheitsgrade ergeben einen großen Erweiterungsfaktor k. Eine Wiederholung mit mehr Ansätzen würde sie verkleinern.</translation>
+            <source>The uncertainty is wide because its largest part (%1) rests on the scatter of few tubes: so few degrees of freedom make a large coverage factor k.</source>
+            <translation>Die Unsicherheit ist groß, weil ihr größter Anteil (%1) auf der Streuung weniger Ansätze beruht: So wenige Freiheitsgrade ergeben einen großen Erweiterungsfaktor k.</translation>
+        </message>
+        <message>
+            <source>A repeat of the sample with more tubes would narrow it.</source>
+            <translation>Eine Wiederholung der Probe mit mehr Ansätzen würde sie verkleinern.</translation>
+        </message>
+        <message>
+            <source>More tubes of what that part comes from would narrow it.</source>
+            <translation>Mehr Ansätze dessen, woraus dieser Anteil stammt, würden sie verkleinern.</translation>
         </message>
     </context>
     <context>
@@ -10649,6 +10657,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>A %1 can start at %2, a tube every %3; both racks keep their waiting times, and the last reading is done at %4.</source>
             <translation>%1: kann bei %2 starten, ein Ansatz alle %3; beide Racks bleiben innerhalb ihrer Wartezeiten, und die letzte Ablesung ist bei %4 erledigt.</translation>
+        </message>
+        <message>
+            <source>It is pipetted before either starts, too: about %1 more.</source>
+            <translation>Auch es wird pipettiert, bevor eines von beiden startet: etwa %1 mehr.</translation>
         </message>
     </context>
     <context>

@@ -2227,8 +2227,8 @@
             <translation>caducidad del lote</translation>
         </message>
         <message>
-            <source>Blanks of the run: %1.</source>
-            <translation>Blancos de la tanda: %1.</translation>
+            <source>Blanks read: %1.</source>
+            <translation>Blancos leídos: %1.</translation>
         </message>
     </context>
     <context>
@@ -2450,12 +2450,20 @@
     <context>
         <name>plateau::evaluation::WideUncertainty</name>
         <message>
-            <source>The uncertainty is wide because its largest part (%1) rests on the scatter of few tubes: so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
-            <translation>La incertidumbre es grande porque su mayor parte (%1) se basa en la dispersión de pocos tubos: tan pocos grados de libertad dan un factor de cobertura k grande. Una repetición con más tubos la reduciría.</translation>
+            <source>The uncertainty is wide because it rests on the scatter of only %1 tubes: so few degrees of freedom make a large coverage factor k.</source>
+            <translation>La incertidumbre es grande porque se basa en la dispersión de solo %1 tubos: tan pocos grados de libertad dan un factor de cobertura k grande.</translation>
         </message>
         <message>
-            <source>The uncertainty is wide because it rests on the scatter of only %1 tubes: so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
-            <translation>La incertidumbre es grande porque se basa en la dispersión de solo %1 tubos: tan pocos grados de libertad dan un factor de cobertura k grande. Una repetición con más tubos la reduciría.</translation>
+            <source>The uncertainty is wide because its largest part (%1) rests on the scatter of few tubes: so few degrees of freedom make a large coverage factor k.</source>
+            <translation>La incertidumbre es grande porque su mayor parte (%1) se basa en la dispersión de pocos tubos: tan pocos grados de libertad dan un factor de cobertura k grande.</translation>
+        </message>
+        <message>
+            <source>A repeat of the sample with more tubes would narrow it.</source>
+            <translation>Repetir la muestra con más tubos la reduciría.</translation>
+        </message>
+        <message>
+            <source>More tubes of what that part comes from would narrow it.</source>
+            <translation>Más tubos de aquello de donde procede esa parte la reducirían.</translation>
         </message>
     </context>
     <context>
@@ -10649,6 +10657,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         <message>
             <source>A %1 can start at %2, a tube every %3; both racks keep their waiting times, and the last reading is done at %4.</source>
             <translation>Una %1 puede empezar a %2, un tubo cada %3; las dos gradillas se mantienen dentro de sus esperas, y la última lectura está hecha a %4.</translation>
+        </message>
+        <message>
+            <source>It is pipetted before either starts, too: about %1 more.</source>
+            <translation>También se pipetea antes de que empiece ninguna de las dos: unos %1 más.</translation>
         </message>
     </context>
     <context>

@@ -2227,8 +2227,8 @@
             <translation>dernier jour de validité du lot</translation>
         </message>
         <message>
-            <source>Blanks of the run: %1.</source>
-            <translation>Blancs de la série : %1.</translation>
+            <source>Blanks read: %1.</source>
+            <translation>Blancs lus : %1.</translation>
         </message>
     </context>
     <context>
@@ -2450,12 +2450,20 @@
     <context>
         <name>plateau::evaluation::WideUncertainty</name>
         <message>
-            <source>The uncertainty is wide because its largest part (%1) rests on the scatter of few tubes: so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
-            <translation>L’incertitude est grande parce que sa plus grande part (%1) repose sur la dispersion de peu de tubes : si peu de degrés de liberté donnent un grand facteur d’élargissement k. Une répétition avec plus de tubes la réduirait.</translation>
+            <source>The uncertainty is wide because it rests on the scatter of only %1 tubes: so few degrees of freedom make a large coverage factor k.</source>
+            <translation>L’incertitude est grande parce qu’elle repose sur la dispersion de %1 tubes seulement : si peu de degrés de liberté donnent un grand facteur d’élargissement k.</translation>
         </message>
         <message>
-            <source>The uncertainty is wide because it rests on the scatter of only %1 tubes: so few degrees of freedom make a large coverage factor k. A repeat with more tubes would narrow it.</source>
-            <translation>L’incertitude est grande parce qu’elle repose sur la dispersion de %1 tubes seulement : si peu de degrés de liberté donnent un grand facteur d’élargissement k. Une répétition avec plus de tubes la réduirait.</translation>
+            <source>The uncertainty is wide because its largest part (%1) rests on the scatter of few tubes: so few degrees of freedom make a large coverage factor k.</source>
+            <translation>L’incertitude est grande parce que sa plus grande part (%1) repose sur la dispersion de peu de tubes : si peu de degrés de liberté donnent un grand facteur d’élargissement k.</translation>
+        </message>
+        <message>
+            <source>A repeat of the sample with more tubes would narrow it.</source>
+            <translation>Répéter l’échantillon avec plus de tubes la réduirait.</translation>
+        </message>
+        <message>
+            <source>More tubes of what that part comes from would narrow it.</source>
+            <translation>Plus de tubes de ce dont vient cette part la réduiraient.</translation>
         </message>
     </context>
     <context>
@@ -10649,6 +10657,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <message>
             <source>A %1 can start at %2, a tube every %3; both racks keep their waiting times, and the last reading is done at %4.</source>
             <translation>Un %1 peut démarrer à %2, un tube tous les %3 ; les deux portoirs respectent leurs délais, et la dernière lecture est terminée à %4.</translation>
+        </message>
+        <message>
+            <source>It is pipetted before either starts, too: about %1 more.</source>
+            <translation>Lui aussi est pipeté avant que l’un des deux ne démarre : environ %1 de plus.</translation>
         </message>
     </context>
     <context>

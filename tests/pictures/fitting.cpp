@@ -4,6 +4,7 @@
 
 #include "ui/shared/elidinglabel.h"
 #include "ui/shared/table.h"
+#include "ui/shared/wrappedheader.h"
 
 #include <QAbstractScrollArea>
 #include <QApplication>
@@ -226,9 +227,11 @@ private:
         if (header.orientation() != Qt::Horizontal || !header.model())
             return;
         for (int section = 0; section < header.count(); ++section) {
-            if (!header.isSectionHidden(section))
-                sayShort(header, header.model()->headerData(section, Qt::Horizontal).toString(),
-                         header.sectionSize(section), header.sectionSizeHint(section));
+            if (header.isSectionHidden(section))
+                continue;
+            const auto *wrapped = qobject_cast<const ui::WrappedHeader *>(&header);
+            sayShort(header, header.model()->headerData(section, Qt::Horizontal).toString(), header.sectionSize(section),
+                     wrapped ? wrapped->narrowest(section) : header.sectionSizeHint(section));
         }
         // Its words wrap so that all of it is seen at once.
         const auto *table = qobject_cast<const ui::Table *>(header.parentWidget());

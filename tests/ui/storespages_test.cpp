@@ -325,7 +325,7 @@ TEST_F(StoresWindow, WhatHappensToAContainerStandsInItsLedger)
     enter(u"lotReason"_s, u"it was 4713"_s);
     press(Qt::Key_Return);
     EXPECT_EQ(book->lots().all()[0].opened, QDate(2026, 2, 26));
-    EXPECT_TRUE(noticeText().contains(u"something was taken from the lot \"4712\" on 2026-03-02"_s))
+    EXPECT_TRUE(noticeText().contains(u"something was taken from the lot \"4712\" on "_s))
         << noticeText().toStdString();
 
     press(Qt::Key_Escape);

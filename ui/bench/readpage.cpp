@@ -102,6 +102,7 @@ void ReadPage::build()
 {
     m_table = new Table(m_theme, m_readings, tr("Readings"), u"readingsTable"_s, this);
     m_resultsTable = new Table(m_theme, m_results, tr("Results so far"), u"liveResults"_s, this);
+    m_resultsTable->setWrap(Table::Wrap::AsNeeded);
     m_resultsTable->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_failures = new SentenceList(m_theme, tr("Checks so far"), u"liveChecks"_s, this);
     m_resultsTable->setColumnHidden(ResultsModel::Coverage, true);
@@ -110,6 +111,7 @@ void ReadPage::build()
     m_resultsTable->setColumnHidden(ResultsModel::Dilution, true);
     m_resultsTable->setColumnHidden(ResultsModel::Limits, true);
     m_table->setFlexibleColumn(ReadingsModel::contentsColumn);
+    m_table->setHeadingsWrap();
     // Two measurands have to fit into a window of 1280.
     m_table->setFlexibleMinimum(12);
     m_resultsTable->setFlexibleMinimum(10);

@@ -206,7 +206,7 @@ std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay
     if (sentences.empty() && reviewed.result.value)
         sentences.push_back({State::Good, ReviewedResultWords::tr("No check failed for this result.")});
     if (const QString wide = evaluation::wideUncertaintyText(reviewed.result); !wide.isEmpty())
-        sentences.push_back({State::Attention, wide});
+        sentences.push_back({State::Attention, wide + u' ' + evaluation::narrowerUncertaintyText(reviewed.result)});
     for (const JudgedLimit &limit : reviewed.limits)
         sentences.push_back(limitSentence(limit));
     if (!reviewed.obstacle.isEmpty())

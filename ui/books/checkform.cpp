@@ -121,6 +121,7 @@ QWidget *CheckForm::buildRight()
     m_how = new SentenceList(m_theme, tr("How it is done, and cautions"), u"checkHow"_s, host);
     m_findings = new FactsModel(this, findingTexts());
     m_findingsTable = new Table(m_theme, m_findings, tr("What it gives"), u"checkFindings"_s, host);
+    m_findingsTable->setWrap(Table::Wrap::AsNeeded);
     m_findingsTable->setFlexibleColumn(0);
     m_verdict = new SentenceList(m_theme, tr("Verdict"), u"checkVerdict"_s, host);
     auto *comes = plainLabel(tr("What it gives"), host);

@@ -78,9 +78,10 @@ QWidget *CopiesView::buildBackups(const Theme &theme)
     layout->setContentsMargins({});
     layout->addWidget(heading);
     layout->addWidget(m_where);
-    layout->addWidget(m_empty, 1);
+    layout->addWidget(m_empty);
     layout->addWidget(m_table, 1);
     layout->addLayout(buttons);
+    layout->addStretch(); // where there is no table, else the table takes it
     connect(now, &QPushButton::clicked, this, [this] {
         m_notice.clear();
         m_keeper.backUp();

@@ -28,7 +28,7 @@ DayField::DayField(const Theme &theme, QWidget *parent)
     m_reply->setObjectName(u"reply"_s);
     m_reply->hide();
     m_entry->setMinimumHeight(theme.target());
-    m_entry->setPlaceholderText(dayExample());
+    showDayExample(*m_entry);
     setFocusProxy(m_entry);
     connect(m_entry, &QLineEdit::textChanged, this, &DayField::answer);
 }

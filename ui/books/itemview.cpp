@@ -100,6 +100,7 @@ QWidget *ItemView::buildHistory()
     m_checks = new FactsModel(this, {2, 3, 4});
     m_checks->show(checkTitles(), {});
     m_checksTable = new Table(m_theme, m_checks, tr("Checks of the item"), u"itemChecks"_s, host);
+    m_checksTable->setWrap(Table::Wrap::AsNeeded);
     m_checksTable->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_checksTable->setFlexibleColumn(2);
     m_noChecks = plainLabel(tr("No check is in the book yet. Key the first one; until then budgets use what "
@@ -130,7 +131,7 @@ QWidget *ItemView::buildChosen()
     m_findings = new FactsModel(this, findingTexts());
     m_findings->show(findingTitles(), {});
     m_findingsTable = new Table(m_theme, m_findings, tr("Findings of the check"), u"itemFindings"_s, host);
-    m_findingsTable->setWholeColumn(0);
+    m_findingsTable->setWrap(Table::Wrap::AsNeeded);
     m_withdrawal = new QWidget(host);
     auto *caption = new QLabel(tr("Keyed &wrongly, because"), m_withdrawal);
     m_reason = new QLineEdit(m_withdrawal);

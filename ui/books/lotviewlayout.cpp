@@ -75,10 +75,12 @@ QWidget *LotView::buildTables()
 {
     auto *host = new QWidget(this);
     m_ledgerTable = new Table(m_theme, m_ledger, tr("Ledger of the container"), u"lotLedger"_s, host);
+    m_ledgerTable->setWrap(Table::Wrap::AsNeeded);
     m_ledgerTable->setFlexibleColumn(LedgerModel::Note);
     m_ledgerTable->setFlexibleMinimum(12);
     m_ledgerTable->setLimit(22);
     m_takingsTable = new Table(m_theme, m_takings, tr("Runs that took from it"), u"lotRuns"_s, host);
+    m_takingsTable->setWrap(Table::Wrap::AsNeeded);
     m_takingsTable->setFlexibleColumn(TakingsModel::Title);
     m_balance->setObjectName(u"lotBalance"_s);
     m_balance->setWordWrap(true);

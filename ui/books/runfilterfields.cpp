@@ -53,7 +53,7 @@ RunFilterFields::RunFilterFields(const Theme &theme, QWidget *parent)
     m_from = addText(tr("From day"), u"findFrom"_s);
     m_to = addText(tr("To day"), u"findTo"_s);
     for (QLineEdit *day : {m_from, m_to})
-        day->setPlaceholderText(dayExample());
+        showDayExample(*day);
     m_state = addChoice(tr("State"), u"findState"_s);
     m_state->addItem(tr("any"));
     for (const auto state :

@@ -49,7 +49,7 @@ SubstanceForm::SubstanceForm(const Theme &theme, QWidget *parent)
         addNumber(tr("&Molar mass, crystal water included (g/mol)"), u"g/mol"_s, u"substanceMolarMass"_s);
     m_density = addNumber(tr("Densit&y of a liquid (g/mL)"), u"g/mL"_s, u"substanceDensity"_s);
     m_expires = addLine(tr("Last good &day"), u"substanceExpires"_s);
-    m_expires->setPlaceholderText(dayExample());
+    showDayExample(*m_expires);
     m_reason = addLine(tr("&Reason for the change"), u"substanceReason"_s);
     m_purity->entry()->setToolTip(tr("Of the substance without the water below."));
     for (NumberField *width : {m_purityWidth, m_waterWidth})

@@ -121,12 +121,8 @@ QWidget *TrailView::buildFilter(const Theme &theme)
     m_from = new QLineEdit(row);
     m_to = new QLineEdit(row);
     m_run = new QLineEdit(row);
-    for (QLineEdit *day : {m_from, m_to}) {
-        day->setPlaceholderText(dayExample());
-        const QFontMetrics letters = day->fontMetrics();
-        day->setMinimumWidth(letters.horizontalAdvance(day->placeholderText()) +
-                             2 * letters.averageCharWidth());
-    }
+    for (QLineEdit *day : {m_from, m_to})
+        showDayExample(*day);
     for (QComboBox *box : {m_person, m_act}) {
         box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
         box->setMinimumContentsLength(12);

@@ -155,7 +155,7 @@ void SettingsForm::buildFixed(const Theme &theme)
     addFormRow(form, tr("Standard deviation"), m_deviation, u"chartDeviation"_s);
     addFormRow(form, tr("Source"), m_source, u"chartSource"_s);
     addFormRow(form, tr("As of"), m_date, u"chartDate"_s);
-    m_date->setPlaceholderText(dayExample());
+    showDayExample(*m_date);
     for (const NumberField *field : {m_centre, m_deviation})
         connect(field->entry(), &NumberEntry::judged, this, &SettingsForm::onChange);
     for (const QLineEdit *field : {m_source, m_date})

@@ -129,7 +129,7 @@ void SubjectForm::build(const Theme &theme)
     m_from->setObjectName(u"chartFrom"_s);
     m_to->setObjectName(u"chartTo"_s);
     for (QLineEdit *day : {m_from, m_to})
-        day->setPlaceholderText(dayExample());
+        showDayExample(*day);
     add(grid, 2, 0, tr("on photometer"), m_photometer, this);
     add(grid, 2, 1, tr("f&rom"), m_from, this);
     add(grid, 2, 2, tr("to"), m_to, this);

@@ -127,6 +127,10 @@ void addSecond(Feasibility &result, const TimedRack &second, const BenchTime &ti
                                  "times, and the last reading is done at %4.")
                 .arg(name, afterStartText(start_s), durationText(result.second->interval_s),
                      afterStartText(result.second->lastReading_s)));
+    if (start_s < end_s && result.second->setUp_s > 0)
+        add(result.sentences, State::Info,
+            FeasibilityWords::tr("It is pipetted before either starts, too: about %1 more.")
+                .arg(durationText(result.second->setUp_s)));
 }
 
 } // namespace

@@ -20,6 +20,7 @@ SamplesTable::SamplesTable(const Theme &theme, SamplesModel *model, QWidget *par
     : Table(theme, model, tr("What is planned for each sample"), u"samples"_s, parent)
 {
     setItemDelegate(new SampleCellDelegate(theme, this));
+    setHeadingsWrap();
     setEditTriggers(AnyKeyPressed | EditKeyPressed | DoubleClicked);
 }
 

@@ -41,7 +41,7 @@ public:
     {
         const double room_mm = bottom() - tableTop() - m_lists.lastHeight_mm() - m_rows.headHeight_mm();
         const int least = std::min(leastRowsBelowLists, static_cast<int>(content.run.tubes.size()));
-        m_isTableApart = room_mm < least * smallestRow_mm;
+        m_isTableApart = room_mm < least * twoLineRow_mm; // the highest that rows may become
     }
 
     /// names: to be given in full in the tail. Returns those that were cut.

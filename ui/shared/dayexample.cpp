@@ -5,6 +5,7 @@
 #include "core/assay/localday.h"
 
 #include <QCoreApplication>
+#include <QLineEdit>
 
 namespace plateau::ui {
 
@@ -19,6 +20,13 @@ struct DayExampleWords {
 QString dayExample()
 {
     return DayExampleWords::tr("as %1", "a day, in an empty field").arg(assay::shownDay({2026, 12, 31}));
+}
+
+void showDayExample(QLineEdit &field)
+{
+    field.setPlaceholderText(dayExample());
+    const QFontMetrics letters = field.fontMetrics();
+    field.setMinimumWidth(letters.horizontalAdvance(field.placeholderText()) + 2 * letters.averageCharWidth());
 }
 
 } // namespace plateau::ui

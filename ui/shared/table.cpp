@@ -5,6 +5,7 @@
 #include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
+#include "ui/shared/wrappedheader.h"
 
 #include <QHeaderView>
 #include <QHelpEvent>
@@ -28,27 +29,16 @@ constexpr int longestWord = 30;
 /// That the scroll bar may leave while nothing else changes.
 constexpr int mostTimesBarLeaves = 8;
 
-/// Of the text in two lines as equal as may be.
-int widerHalf(const QString &text, const QFontMetrics &metrics)
-{
-    const auto wider = [&](qsizetype at) {
-        return std::max(metrics.horizontalAdvance(text.left(at)), metrics.horizontalAdvance(text.mid(at + 1)));
-    };
-    const qsizetype before = text.lastIndexOf(u' ', text.size() / 2);
-    const qsizetype behind = text.indexOf(u' ', text.size() / 2);
-    if (before < 0 && behind < 0)
-        return metrics.horizontalAdvance(text);
-    return before < 0 ? wider(behind) : behind < 0 ? wider(before) : std::min(wider(before), wider(behind));
-}
-
 } // namespace
 
 Table::Table(const Theme &theme, QAbstractItemModel *model, const QString &accessibleName,
              const QString &objectName, QWidget *parent)
     : QTableView(parent)
+    , m_wrappedHeader(new WrappedHeader(this))
     , m_oneLine(theme.target())
     , m_aroundLines(theme.gap())
 {
+    setHorizontalHeader(m_wrappedHeader);
     setModel(model);
     setAccessibleName(accessibleName);
     setObjectName(objectName);
@@ -110,7 +100,14 @@ void Table::setWrap(Wrap wrap)
 {
     m_wrap = wrap;
     setWordWrap(wrap != Wrap::Never);
+    if (wrap != Wrap::Never)
+        setHeadingsWrap();
     verticalHeader()->setDefaultSectionSize(linesHigh(wrap == Wrap::TwoLines ? 2 : 1));
+}
+
+void Table::setHeadingsWrap()
+{
+    m_doHeadingsWrap = true;
 }
 
 void Table::layOutRowsLater()
@@ -135,30 +132,34 @@ bool Table::isText(int column) const
 
 ColumnNeed Table::needOf(int column) const
 {
-    const int heading = horizontalHeader()->sectionSizeHint(column);
+    const int cells = sizeHintForColumn(column);
+    const int heading = m_wrappedHeader->inOneLine(column);
+    const int usualHeading = m_doHeadingsWrap ? m_wrappedHeader->inTwoLines(column) : heading;
+    const int leastHeading = m_doHeadingsWrap ? m_wrappedHeader->narrowest(column) : heading;
+    const bool isShort = cells <= charactersWide(shortText);
     ColumnNeed need;
-    need.wanted = std::max(sizeHintForColumn(column), heading);
-    need.usual = std::max(std::min(need.wanted, charactersWide(m_limit)), heading);
-    need.least = need.usual;
+    need.wanted = std::max(cells, heading);
+    need.usual = std::max(std::min(cells, charactersWide(m_limit)), usualHeading);
+    need.least = std::max(std::min(cells, charactersWide(m_limit)), leastHeading);
     if (m_whole.contains(column)) {
         constexpr int mostOfWhole = 54;
-        const bool isShort = need.wanted <= charactersWide(shortText);
-        const int whole = wraps(column) && !isShort ? m_narrow[column].twoLines : need.wanted;
-        need.usual = need.least = std::max(std::min(whole, charactersWide(mostOfWhole)), heading);
+        const int whole = wraps(column) && !isShort ? m_narrow[column].twoLines : cells;
+        need.least = std::max(std::min(whole, charactersWide(mostOfWhole)), leastHeading);
+        need.usual = std::max(need.least, usualHeading);
         need.wanted = wraps(column) ? std::max(need.wanted, need.usual) : need.usual;
     } else if (wraps(column)) {
-        const bool isShort = need.wanted <= charactersWide(shortText);
-        const int word = std::min(m_narrow[column].word, std::max(charactersWide(longestWord), heading));
-        need.least = isShort ? need.wanted
-                     : column == m_flexible ? std::max(word, charactersWide(m_flexibleMinimum)) : word;
-        need.usual = std::max(std::min(m_narrow[column].twoLines, charactersWide(m_limit)), need.least);
+        const int word = std::min(m_narrow[column].word, std::max(charactersWide(longestWord), leastHeading));
+        need.least = isShort                ? std::max(cells, leastHeading)
+                     : column == m_flexible ? std::max(word, charactersWide(m_flexibleMinimum))
+                                            : word;
+        need.usual = std::max({std::min(m_narrow[column].twoLines, charactersWide(m_limit)), need.least, usualHeading});
         need.wanted = std::max(need.wanted, need.usual);
     } else if (column == m_flexible) {
-        need.least = std::max(charactersWide(m_flexibleMinimum), heading);
+        need.least = std::max(charactersWide(m_flexibleMinimum), leastHeading);
         need.usual = std::max(need.usual, need.least);
         need.wanted = std::max(need.wanted, need.usual);
     } else if (isText(column) && need.usual > charactersWide(shortText)) {
-        need.least = std::max(charactersWide(leastOfText), heading);
+        need.least = std::max(charactersWide(leastOfText), leastHeading);
     }
     return need;
 }
@@ -167,13 +168,15 @@ Table::Narrow Table::narrowOf(int column) const
 {
     const int margin = style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, this) + 1;
     const int icon = style()->pixelMetric(QStyle::PM_SmallIconSize, nullptr, this) + 2 * margin;
+    const int tick = style()->pixelMetric(QStyle::PM_IndicatorWidth, nullptr, this) + 2 * margin;
     // As a text is broken: a no-break space, and a hyphen before a figure, hold it together.
     static const QRegularExpression breaks(QStringLiteral("[ \\n]|(?<=[-/])(?=\\p{L})"));
     Narrow narrow;
     for (int row = 0; row < std::min(model()->rowCount(), mostMeasured); ++row) {
         const QModelIndex index = model()->index(row, column);
         const QString text = shownNumbers(index.data().toString());
-        const int beside = index.data(Qt::DecorationRole).isValid() ? icon : 0;
+        const int beside = (index.data(Qt::DecorationRole).isValid() ? icon : 0) +
+                           (index.data(Qt::CheckStateRole).isValid() ? tick : 0);
         const QFontMetrics metrics = metricsOf(index);
         const int widestLetter = 2 * metrics.averageCharWidth(); // few words have to be measured then
         for (const QString &word : text.split(breaks)) {
@@ -184,8 +187,8 @@ Table::Narrow Table::narrowOf(int column) const
             narrow.twoLines = std::max(narrow.twoLines, widerHalf(text, metrics) + beside);
     }
     const int around = 2 * margin + 1;
-    const int heading = horizontalHeader()->sectionSizeHint(column);
-    return {std::max(narrow.word + around, heading), std::max(narrow.twoLines + around, heading)};
+    return {std::max(narrow.word + around, m_wrappedHeader->narrowest(column)),
+            std::max(narrow.twoLines + around, m_wrappedHeader->inTwoLines(column))};
 }
 
 QFontMetrics Table::metricsOf(const QModelIndex &index) const
@@ -276,6 +279,8 @@ void Table::layOutColumns()
         setColumnWidth(columns[place], widths[place]);
     }
     m_isLayingOut = false;
+    if (m_wrappedHeader->height() != m_wrappedHeader->sizeHint().height())
+        updateGeometries(); // its headings take another number of lines
     if (m_areRowsStale)
         layOutRows();
 }

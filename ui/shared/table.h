@@ -13,6 +13,7 @@
 namespace plateau::ui {
 
 class Theme;
+class WrappedHeader;
 
 /// A table to read and choose from. Columns are as wide as they need up to a limit, and as their headings
 /// need; what room is left goes to those that are cut, and then to one of them (columnwidths.h). Words that are wider than
@@ -44,6 +45,8 @@ public:
     /// What tells the rows apart: cut only where the others cannot give way any more. It stands in one line, or, of a table
     /// with two in every row, in two.
     void setWholeColumn(int column);
+    /// Headings go on on another line where their column is narrower, whatever its cells do; setWrap does so by itself.
+    void setHeadingsWrap();
     /// Numbers stay in one line, and so does what is short as long as there is room for all columns. No column is narrower
     /// than its longest word.
     void setWrap(Wrap wrap);
@@ -88,6 +91,8 @@ private:
     bool isText(int column) const;
     int charactersWide(int count) const;
 
+    WrappedHeader *m_wrappedHeader;
+    bool m_doHeadingsWrap = false;
     std::set<int> m_whole;
     int m_flexible = 0;
     int m_flexibleMinimum = 18;

@@ -3,12 +3,23 @@
 #include "ui/shared/wrappedheader.h"
 
 #include <QRegularExpression>
-#include <QStyle>
 #include <QStyleOptionHeader>
 
 #include <algorithm>
 
 namespace plateau::ui {
+
+int widerHalf(const QString &text, const QFontMetrics &metrics)
+{
+    const auto wider = [&](qsizetype at) {
+        return std::max(metrics.horizontalAdvance(text.left(at)), metrics.horizontalAdvance(text.mid(at + 1)));
+    };
+    const qsizetype before = text.lastIndexOf(u' ', text.size() / 2);
+    const qsizetype behind = text.indexOf(u' ', text.size() / 2);
+    if (before < 0 && behind < 0)
+        return metrics.horizontalAdvance(text);
+    return before < 0 ? wider(behind) : behind < 0 ? wider(before) : std::min(wider(before), wider(behind));
+}
 
 WrappedHeader::WrappedHeader(QWidget *parent)
     : QHeaderView(Qt::Horizontal, parent)
@@ -23,7 +34,7 @@ QString WrappedHeader::textOf(int section) const
 
 int WrappedHeader::beside(int section) const
 {
-    return sectionSizeHint(section) - fontMetrics().size(0, textOf(section)).width();
+    return inOneLine(section) - fontMetrics().size(0, textOf(section)).width();
 }
 
 int WrappedHeader::narrowest(int section) const
@@ -32,33 +43,36 @@ int WrappedHeader::narrowest(int section) const
     int word = 0;
     for (const QString &part : textOf(section).split(breaks))
         word = std::max(word, fontMetrics().horizontalAdvance(part));
-    return std::min(word + beside(section), sectionSizeHint(section));
+    return std::min(word + beside(section), inOneLine(section));
 }
 
-bool WrappedHeader::isCut(int section) const
+int WrappedHeader::inTwoLines(int section) const
 {
-    return sectionSize(section) < narrowest(section);
+    const QString text = textOf(section);
+    const bool isBroken = text.contains(u'\n'); // as it was made
+    return isBroken ? inOneLine(section) : std::min(widerHalf(text, fontMetrics()) + beside(section), inOneLine(section));
 }
 
 QSize WrappedHeader::sizeHint() const
 {
     QSize hint = QHeaderView::sizeHint();
-    const int line = fontMetrics().size(0, QStringLiteral("x")).height();
-    int words = line;
     for (int section = 0; model() && section < count(); ++section) {
-        if (isSectionHidden(section))
+        if (isSectionHidden(section) || sectionSize(section) >= inOneLine(section))
             continue;
+        const QString text = textOf(section);
         const QRect room(0, 0, std::max(1, sectionSize(section) - beside(section)), QWIDGETSIZE_MAX);
-        words = std::max(words, fontMetrics().boundingRect(room, Qt::TextWordWrap, textOf(section)).height());
+        const int words = fontMetrics().boundingRect(room, Qt::TextWordWrap, text).height();
+        const int around = sectionSizeFromContents(section).height() - fontMetrics().size(0, text).height();
+        hint.setHeight(std::max(hint.height(), words + around));
     }
-    hint.setHeight(sectionSizeFromContents(0).height() - fontMetrics().size(0, textOf(0)).height() + words);
     return hint;
 }
 
 void WrappedHeader::initStyleOptionForIndex(QStyleOptionHeader *option, int section) const
 {
     QHeaderView::initStyleOptionForIndex(option, section);
-    option->textAlignment |= static_cast<Qt::AlignmentFlag>(Qt::TextWordWrap);
+    if (sectionSize(section) < inOneLine(section)) // what fits is not broken for a pixel
+        option->textAlignment = Qt::Alignment::fromInt(option->textAlignment.toInt() | Qt::TextWordWrap);
 }
 
 } // namespace plateau::ui

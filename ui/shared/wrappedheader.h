@@ -6,8 +6,11 @@
 
 namespace plateau::ui {
 
-/// The headings of a table whose columns may be narrower than their headings: what does not fit goes on on another line,
-/// and the header is as high as its highest heading.
+/// Of the text in two lines as equal as may be, the width of the wider one.
+int widerHalf(const QString &text, const QFontMetrics &metrics);
+
+/// The headings of a table. What does not fit its column goes on on another line, and the header is as high as its highest
+/// heading.
 class WrappedHeader : public QHeaderView
 {
     Q_OBJECT
@@ -15,12 +18,10 @@ class WrappedHeader : public QHeaderView
 public:
     explicit WrappedHeader(QWidget *parent = nullptr);
 
-    /// With its longest word in one line; words as they are broken.
+    /// Widths that a heading needs; with its longest word in one line, it takes as many lines as that makes.
     int narrowest(int section) const;
-    /// With all of it in one line.
-    int widest(int section) const { return sectionSizeHint(section); }
-    /// Whether words of it are cut at the width that the section has.
-    bool isCut(int section) const;
+    int inTwoLines(int section) const;
+    int inOneLine(int section) const { return sectionSizeHint(section); }
     QSize sizeHint() const override;
 
 protected:

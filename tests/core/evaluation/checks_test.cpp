@@ -211,9 +211,9 @@ TEST(Checks, BlanksThatWereReadAreCounted)
         const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
         return test::find(evaluation.checks, CheckId::BlankMissing, u"run"_s)->finding;
     };
-    EXPECT_EQ(said(), u"Blanks of the run: 1."_s);
+    EXPECT_EQ(said(), u"Blanks read: 1."_s);
     run.tubes.push_back(test::blank(0.100, 0.111));
-    EXPECT_EQ(said(), u"Blanks of the run: 2."_s);
+    EXPECT_EQ(said(), u"Blanks read: 2."_s);
 }
 
 TEST(Checks, BlankBeyondTheLimitEitherWayIsHigh)

@@ -109,7 +109,8 @@ TEST(WideUncertainty, IsExplainedOfDuplicatesThatDisagreeAndOfNothingElse)
     const QString said = evaluation::wideUncertaintyText(result);
     EXPECT_TRUE(said.startsWith(u"The uncertainty is wide because it rests on the scatter of only 2 tubes"_s))
         << said.toStdString();
-    EXPECT_TRUE(said.contains(u"A repeat with more tubes"_s)) << said.toStdString();
+    EXPECT_EQ(evaluation::narrowerUncertaintyText(result),
+              u"A repeat of the sample with more tubes would narrow it."_s);
     run.tubes[2] = test::sampleTube("S", 0.120, 0.642); // 0.012 apart
     result = resultOf(run);
     ASSERT_LT(*result.coverageFactor, 4);
@@ -127,6 +128,7 @@ TEST(WideUncertainty, BeginsAtTwiceTheUsualFactorAndNamesTheLargestPart)
     result.coverageFactor = 4;
     result.budget = {{u"standard"_s, 0.03, 0.9}, {u"repeatability"_s, 0.01, 0.1}};
     EXPECT_TRUE(evaluation::wideUncertaintyText(result).contains(u"its largest part (standard)"_s));
+    EXPECT_EQ(evaluation::narrowerUncertaintyText(result), u"More tubes of what that part comes from would narrow it."_s);
     result.coverageFactor = 3.99;
     EXPECT_EQ(evaluation::wideUncertaintyText(result), QString());
     result.coverageFactor = 13.9;

@@ -46,7 +46,7 @@ TEST(Schedule, TwelveTubesGoThroughInSweeps)
     // Samples 0 to 4:00. A1 from 4:00 on, 3:40 after each sample. Starter from 8:00 on, A2 15 min after it.
     EXPECT_EQ(schedule->interval_s, 20);
     EXPECT_THAT(schedule->offset_s, ElementsAre(0, 240, 480, 1400));
-    EXPECT_THAT(schedule->free, ElementsAre(Span{720, 1400}));
+    EXPECT_THAT(freeBetween(handsOf(*schedule)), ElementsAre(Span{720, 1400}));
     EXPECT_EQ(schedule->firstReading_s, 240);
     EXPECT_EQ(schedule->lastReading_s, 1640);
     EXPECT_EQ(schedule->setUp_s, 240);
@@ -75,7 +75,7 @@ TEST(Schedule, SingleTubeWaitsNoLongerThanItMust)
     const auto schedule = scheduleOf(plainProcedure(), 1);
     EXPECT_EQ(schedule->interval_s, 0);
     EXPECT_THAT(schedule->offset_s, ElementsAre(0, 200, 220, 1140));
-    EXPECT_THAT(schedule->free, ElementsAre(Span{20, 200}, Span{240, 1140}));
+    EXPECT_THAT(freeBetween(handsOf(*schedule)), ElementsAre(Span{20, 200}, Span{240, 1140}));
 }
 
 TEST(Schedule, WaitWithoutPlayIsKeptToTheSecond)
@@ -107,7 +107,10 @@ TEST(Schedule, SecondRackWorksInTheWaitsOfTheFirst)
     EXPECT_THAT(second->offset_s, ElementsAre(0, 240, 920, 1840));
     EXPECT_EQ(second->tasks.front().start_s, 720);
     EXPECT_EQ(second->lastReading_s, 720 + 1840 + 240);
-    EXPECT_THAT(second->free, ElementsAre(Span{1200, 1400}, Span{1880, 2560}));
+    std::vector<Span> both = handsOf(*first);
+    for (const Span &span : handsOf(*second))
+        both.push_back(span);
+    EXPECT_THAT(freeBetween(both), ElementsAre(Span{1200, 1400}, Span{1880, 2560}));
     EXPECT_THAT(test::workedAtTheBench(*second, plainProcedure(), 12, handsOf(*first)), IsEmpty());
     EXPECT_EQ(first, scheduleOf(plainProcedure(), 12));
 }
