@@ -16887,13 +16887,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
     </context>
     <context>
-        <name>plateau::ui::RecoveryHistory</name>
-        <message>
-            <source>Recovery (%)</source>
-            <translation>Wiederfindung (%)</translation>
-        </message>
-    </context>
-    <context>
         <name>plateau::ui::RegisterView</name>
         <message>
             <source>Samples to register</source>

@@ -16887,13 +16887,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
     </context>
     <context>
-        <name>plateau::ui::RecoveryHistory</name>
-        <message>
-            <source>Recovery (%)</source>
-            <translation>Recuperación (%)</translation>
-        </message>
-    </context>
-    <context>
         <name>plateau::ui::RegisterView</name>
         <message>
             <source>Samples to register</source>

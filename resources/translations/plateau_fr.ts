@@ -16887,13 +16887,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
     </context>
     <context>
-        <name>plateau::ui::RecoveryHistory</name>
-        <message>
-            <source>Recovery (%)</source>
-            <translation>Taux (%)</translation>
-        </message>
-    </context>
-    <context>
         <name>plateau::ui::RegisterView</name>
         <message>
             <source>Samples to register</source>

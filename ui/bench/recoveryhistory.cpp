@@ -6,7 +6,6 @@
 #include "core/notebook/notebook.h"
 #include "ui/bench/benchsession.h"
 
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <cmath>
@@ -16,10 +15,6 @@ using namespace Qt::StringLiterals;
 namespace plateau::ui {
 
 namespace {
-
-struct RecoveryHistoryWords {
-    Q_DECLARE_TR_FUNCTIONS(plateau::ui::RecoveryHistory)
-};
 
 QDateTime beginOf(const notebook::StoredRun &stored)
 {
@@ -96,7 +91,6 @@ PointHistory historyOf(const evaluation::StandardRecovery &newest, const noteboo
                        const ReviewBasis &basis)
 {
     PointHistory history;
-    history.quantity = RecoveryHistoryWords::tr("Recovery (%)");
     if (const auto &limits = stored.method.acceptance.standardRecovery_percent) {
         history.lower = limits->lower;
         history.upper = limits->upper;

@@ -32,8 +32,6 @@ QVariant ComparisonModel::cellData(const QModelIndex &index, int role) const
     if (!index.isValid())
         return {};
     const exchange::Difference &difference = row(index.row());
-    if (role == Qt::ToolTipRole)
-        return index.column() == Field ? QVariant(difference.place) : QVariant();
     if (role == Qt::TextAlignmentRole)
         return QVariant::fromValue(Qt::AlignLeft | Qt::AlignTop);
     if (role != Qt::DisplayRole)

@@ -35,7 +35,7 @@ RecordView::RecordView(const Theme &theme, BenchSession &session, QWidget *paren
     , m_theme(theme)
     , m_session(session)
     , m_title(new ElidingLabel(this))
-    , m_subtitle(new ElidingLabel(this))
+    , m_subtitle(plainLabel({}, this))
     , m_notice(new Notice(theme, this))
     , m_pages(new PageStack(this))
     , m_view(new ResultView(theme, this))
@@ -81,6 +81,7 @@ QWidget *RecordView::buildHeader()
     auto *names = new QVBoxLayout;
     names->setSpacing(0);
     names->addWidget(m_title);
+    m_subtitle->setWordWrap(true);
     names->addWidget(m_subtitle);
     auto *layout = new QHBoxLayout(header);
     layout->setContentsMargins({});

@@ -73,7 +73,7 @@ TrailView::TrailView(const Theme &theme, const notebook::Notebook &notebook, Not
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setFlexibleColumn(TrailModel::What);
     m_table->setLimit(22); // eight columns of words
-    m_table->setWrap(Table::Wrap::AsNeeded);
+    m_table->setWrap(Table::Wrap::TwoLines);
     m_details->setObjectName(u"trailDetails"_s);
     m_details->setAccessibleName(tr("The chosen act in full"));
     m_details->setReadOnly(true);
