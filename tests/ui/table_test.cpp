@@ -9,6 +9,7 @@
 #include "ui/shared/shownnumbers.h"
 #include "ui/shared/syncrows.h"
 #include "ui/shared/theme.h"
+#include "ui/shared/wrappedheader.h"
 
 #include <QAbstractTableModel>
 #include <QAccessible>
@@ -143,6 +144,30 @@ TEST_F(ATable, WordsThatWrapMakeTheirRowHigherAndNothingIsCut)
     table.resize(1200, 200);
     QApplication::processEvents();
     EXPECT_EQ(table.rowHeight(0), theme.target()) << "with the room";
+}
+
+TEST_F(ATable, AHeadingGoesOnOnAnotherLineWhereItsColumnIsNarrower)
+{
+    model.setHorizontalHeaderLabels({u"Name"_s, u"Volume that is left over"_s, u"State"_s});
+    Table table(theme, &model, u"Lots"_s, u"lots"_s);
+    table.setFlexibleColumn(2);
+    table.setWrap(Table::Wrap::AsNeeded);
+    show(table, 1400);
+    const auto *header = qobject_cast<const WrappedHeader *>(table.horizontalHeader());
+    ASSERT_TRUE(header);
+    const int one = header->height();
+    EXPECT_GE(header->sectionSize(1), header->inOneLine(1));
+    EXPECT_LT(header->inTwoLines(1), header->inOneLine(1));
+    EXPECT_LT(header->narrowest(1), header->inTwoLines(1));
+    table.resize(420, 200);
+    QApplication::processEvents();
+    EXPECT_EQ(header->length(), table.viewport()->width());
+    EXPECT_LT(header->sectionSize(1), header->inOneLine(1));
+    EXPECT_GE(header->sectionSize(1), header->narrowest(1)) << "no word of it is cut";
+    EXPECT_GE(header->height(), one + table.fontMetrics().height() - 1);
+    table.resize(1400, 200);
+    QApplication::processEvents();
+    EXPECT_EQ(header->height(), one) << "with the room";
 }
 
 TEST_F(ATable, ARowIsNoHigherThanTheMostLines)
