@@ -18,8 +18,6 @@ struct LaboratoryPlacesWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::LaboratoryPlaces)
 };
 
-using enum LaboratoryPart;
-
 struct TableColumn {
     QString key;
     int column;
@@ -41,7 +39,7 @@ const std::vector<TablePlace> &tables()
 {
     static const std::vector<TablePlace> list{
         {u"/glassware/pipettes"_s,
-         Glass,
+         LaboratoryPart::Glass,
          u"pipettes"_s,
          LaboratoryPlacesWords::tr("Pipettes"),
          LaboratoryPlacesWords::tr("Pipette %1"),
@@ -52,7 +50,7 @@ const std::vector<TablePlace> &tables()
           {u"uncertainty_percent"_s, pipette::Uncertainty_percent,
            LaboratoryPlacesWords::tr("uncertainty")}}},
         {u"/glassware/flasks"_s,
-         Glass,
+         LaboratoryPart::Glass,
          u"flasks"_s,
          LaboratoryPlacesWords::tr("Flasks"),
          LaboratoryPlacesWords::tr("Flask %1"),
@@ -60,7 +58,7 @@ const std::vector<TablePlace> &tables()
           {u"volume_mL"_s, flask::Volume_mL, LaboratoryPlacesWords::tr("volume")},
           {u"uncertainty_percent"_s, flask::Uncertainty_percent, LaboratoryPlacesWords::tr("uncertainty")}}},
         {u"/methodUncertainties"_s,
-         Methods,
+         LaboratoryPart::Methods,
          u"methodUncertainties"_s,
          LaboratoryPlacesWords::tr("Uncertainties by method"),
          LaboratoryPlacesWords::tr("Row %1"),
@@ -79,7 +77,7 @@ const std::vector<TablePlace> &tables()
           {u"extract_percent"_s, methodUncertainty::Extract_percent, LaboratoryPlacesWords::tr("extract")},
           {u"source"_s, methodUncertainty::Source, LaboratoryPlacesWords::tr("source")}}},
         {u"/reportUnits"_s,
-         Units,
+         LaboratoryPart::Units,
          u"reportUnits"_s,
          LaboratoryPlacesWords::tr("Units of products"),
          LaboratoryPlacesWords::tr("Row %1"),
@@ -87,7 +85,7 @@ const std::vector<TablePlace> &tables()
           {u"measurand"_s, reportUnit::Measurand, LaboratoryPlacesWords::tr("measurand")},
           {u"unit"_s, reportUnit::Unit, LaboratoryPlacesWords::tr("unit")}}},
         {u"/review/rejectionReasons"_s,
-         Review,
+         LaboratoryPart::Review,
          u"rejectionReasons"_s,
          LaboratoryPlacesWords::tr("Reasons"),
          LaboratoryPlacesWords::tr("Reason %1"),
@@ -122,26 +120,26 @@ struct SinglePlace {
 const std::vector<SinglePlace> &singles()
 {
     static const std::vector<SinglePlace> list{
-        {u"/name"_s, Head, u"laboratoryName"_s, LaboratoryPlacesWords::tr("Name")},
-        {u"/reportHead/address"_s, Head, u"laboratoryAddress"_s, LaboratoryPlacesWords::tr("Address")},
-        {u"/reportHead/contact"_s, Head, u"laboratoryContact"_s, LaboratoryPlacesWords::tr("Contact")},
-        {u"/reportHead/logo"_s, Head, u"loadLogo"_s, LaboratoryPlacesWords::tr("Logo")},
-        {u"/rackRows"_s, Rack, u"rackRows"_s, LaboratoryPlacesWords::tr("Rows of a rack")},
-        {u"/rackColumns"_s, Rack, u"rackColumns"_s, LaboratoryPlacesWords::tr("Columns of a rack")},
-        {u"/handling/addition_s"_s, Rack, u"additionTime"_s,
+        {u"/name"_s, LaboratoryPart::Head, u"laboratoryName"_s, LaboratoryPlacesWords::tr("Name")},
+        {u"/reportHead/address"_s, LaboratoryPart::Head, u"laboratoryAddress"_s, LaboratoryPlacesWords::tr("Address")},
+        {u"/reportHead/contact"_s, LaboratoryPart::Head, u"laboratoryContact"_s, LaboratoryPlacesWords::tr("Contact")},
+        {u"/reportHead/logo"_s, LaboratoryPart::Head, u"loadLogo"_s, LaboratoryPlacesWords::tr("Logo")},
+        {u"/rackRows"_s, LaboratoryPart::Rack, u"rackRows"_s, LaboratoryPlacesWords::tr("Rows of a rack")},
+        {u"/rackColumns"_s, LaboratoryPart::Rack, u"rackColumns"_s, LaboratoryPlacesWords::tr("Columns of a rack")},
+        {u"/handling/addition_s"_s, LaboratoryPart::Rack, u"additionTime"_s,
          LaboratoryPlacesWords::tr("Time for an addition")},
-        {u"/handling/mix_s"_s, Rack, u"mixTime"_s, LaboratoryPlacesWords::tr("Time to mix")},
-        {u"/handling/reading_s"_s, Rack, u"readingTime"_s, LaboratoryPlacesWords::tr("Time for a reading")},
-        {u"/overage_percent"_s, Rack, u"overage"_s, LaboratoryPlacesWords::tr("Reagent beyond the need")},
-        {u"/photometer/name"_s, Photometer, u"photometerName"_s,
+        {u"/handling/mix_s"_s, LaboratoryPart::Rack, u"mixTime"_s, LaboratoryPlacesWords::tr("Time to mix")},
+        {u"/handling/reading_s"_s, LaboratoryPart::Rack, u"readingTime"_s, LaboratoryPlacesWords::tr("Time for a reading")},
+        {u"/overage_percent"_s, LaboratoryPart::Rack, u"overage"_s, LaboratoryPlacesWords::tr("Reagent beyond the need")},
+        {u"/photometer/name"_s, LaboratoryPart::Photometer, u"photometerName"_s,
          LaboratoryPlacesWords::tr("Photometer, name")},
-        {u"/photometer/absorbance"_s, Photometer, u"photometerAbsorbance"_s,
+        {u"/photometer/absorbance"_s, LaboratoryPart::Photometer, u"photometerAbsorbance"_s,
          LaboratoryPlacesWords::tr("Photometer, uncertainty of a reading")},
-        {u"/photometer/pathLength_percent"_s, Photometer, u"photometerPathLength"_s,
+        {u"/photometer/pathLength_percent"_s, LaboratoryPart::Photometer, u"photometerPathLength"_s,
          LaboratoryPlacesWords::tr("Photometer, uncertainty of the path length")},
-        {u"/photometer/source"_s, Photometer, u"photometerSource"_s,
+        {u"/photometer/source"_s, LaboratoryPart::Photometer, u"photometerSource"_s,
          LaboratoryPlacesWords::tr("Photometer, check record")},
-        {u"/photometer/checkedOn"_s, Photometer, u"photometerCheckedOn"_s,
+        {u"/photometer/checkedOn"_s, LaboratoryPart::Photometer, u"photometerCheckedOn"_s,
          LaboratoryPlacesWords::tr("Photometer, checked on")},
     };
     return list;
@@ -164,7 +162,7 @@ LaboratoryField laboratoryField(const QString &pointer)
         if (isAtOrBelow(pointer, single.pointer))
             return {single.part, single.objectName, -1, 0, single.words};
     }
-    return {Head, u"laboratoryName"_s, -1, 0, LaboratoryPlacesWords::tr("Name")};
+    return {LaboratoryPart::Head, u"laboratoryName"_s, -1, 0, LaboratoryPlacesWords::tr("Name")};
 }
 
 } // namespace plateau::ui
