@@ -3,6 +3,7 @@
 #include "ui/shared/wrappedheader.h"
 
 #include <QRegularExpression>
+#include <QStyle>
 #include <QStyleOptionHeader>
 
 #include <algorithm>
@@ -37,6 +38,19 @@ int WrappedHeader::beside(int section) const
     return inOneLine(section) - fontMetrics().size(0, textOf(section)).width();
 }
 
+int WrappedHeader::wordRoom(int section) const
+{
+    const int margin = style()->pixelMetric(QStyle::PM_HeaderMargin, nullptr, this);
+    const bool hasArrow = isSortIndicatorShown() && sortIndicatorSection() == section;
+    const int arrow = hasArrow ? style()->pixelMetric(QStyle::PM_HeaderMarkSize, nullptr, this) + margin : 0;
+    return std::max(1, sectionSize(section) - 2 * margin - arrow);
+}
+
+bool WrappedHeader::isBroken(int section) const
+{
+    return wordRoom(section) < fontMetrics().size(0, textOf(section)).width();
+}
+
 int WrappedHeader::narrowest(int section) const
 {
     static const QRegularExpression breaks(QStringLiteral("[ \\n]"));
@@ -49,18 +63,19 @@ int WrappedHeader::narrowest(int section) const
 int WrappedHeader::inTwoLines(int section) const
 {
     const QString text = textOf(section);
-    const bool isBroken = text.contains(u'\n'); // as it was made
-    return isBroken ? inOneLine(section) : std::min(widerHalf(text, fontMetrics()) + beside(section), inOneLine(section));
+    if (text.contains(u'\n'))
+        return inOneLine(section); // it was made so
+    return std::min(widerHalf(text, fontMetrics()) + beside(section), inOneLine(section));
 }
 
 QSize WrappedHeader::sizeHint() const
 {
     QSize hint = QHeaderView::sizeHint();
     for (int section = 0; model() && section < count(); ++section) {
-        if (isSectionHidden(section) || sectionSize(section) >= inOneLine(section))
+        if (isSectionHidden(section) || !isBroken(section))
             continue;
         const QString text = textOf(section);
-        const QRect room(0, 0, std::max(1, sectionSize(section) - beside(section)), QWIDGETSIZE_MAX);
+        const QRect room(0, 0, wordRoom(section), QWIDGETSIZE_MAX);
         const int words = fontMetrics().boundingRect(room, Qt::TextWordWrap, text).height();
         const int around = sectionSizeFromContents(section).height() - fontMetrics().size(0, text).height();
         hint.setHeight(std::max(hint.height(), words + around));
@@ -71,7 +86,7 @@ QSize WrappedHeader::sizeHint() const
 void WrappedHeader::initStyleOptionForIndex(QStyleOptionHeader *option, int section) const
 {
     QHeaderView::initStyleOptionForIndex(option, section);
-    if (sectionSize(section) < inOneLine(section)) // what fits is not broken for a pixel
+    if (isBroken(section)) // what fits is not broken for a pixel
         option->textAlignment = Qt::Alignment::fromInt(option->textAlignment.toInt() | Qt::TextWordWrap);
 }
 

@@ -29,8 +29,11 @@ protected:
 
 private:
     QString textOf(int section) const;
-    /// Margins and the arrow of the order.
+    /// Margins and the arrow of the order, wherever it may come to stand.
     int beside(int section) const;
+    /// What its words have got as it is now.
+    int wordRoom(int section) const;
+    bool isBroken(int section) const;
 };
 
 } // namespace plateau::ui
