@@ -186,7 +186,8 @@ Table::Narrow Table::narrowOf(int column) const
         if (metrics.horizontalAdvance(text) / 2 + beside > narrow.twoLines)
             narrow.twoLines = std::max(narrow.twoLines, widerHalf(text, metrics) + beside);
     }
-    const int around = 2 * margin + 1;
+    // Lines are broken by fractions of a pixel, and each counts.
+    const int around = 2 * margin + charactersWide(1);
     return {std::max(narrow.word + around, m_wrappedHeader->narrowest(column)),
             std::max(narrow.twoLines + around, m_wrappedHeader->inTwoLines(column))};
 }

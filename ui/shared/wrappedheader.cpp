@@ -40,10 +40,11 @@ int WrappedHeader::beside(int section) const
 
 int WrappedHeader::wordRoom(int section) const
 {
-    const int margin = style()->pixelMetric(QStyle::PM_HeaderMargin, nullptr, this);
-    const bool hasArrow = isSortIndicatorShown() && sortIndicatorSection() == section;
-    const int arrow = hasArrow ? style()->pixelMetric(QStyle::PM_HeaderMarkSize, nullptr, this) + margin : 0;
-    return std::max(1, sectionSize(section) - 2 * margin - arrow);
+    QStyleOptionHeader option;
+    initStyleOption(&option);
+    QHeaderView::initStyleOptionForIndex(&option, section);
+    option.rect = QRect(0, 0, sectionSize(section), std::max(1, height()));
+    return std::max(1, style()->subElementRect(QStyle::SE_HeaderLabel, &option, this).width());
 }
 
 bool WrappedHeader::isBroken(int section) const
