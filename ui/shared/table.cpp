@@ -64,6 +64,8 @@ Table::Table(const Theme &theme, QAbstractItemModel *model, const QString &acces
     m_followLater.setInterval(0);
     connect(&m_followLater, &QTimer::timeout, this, [this] { scrollTo(currentIndex()); });
     connect(model, &QAbstractItemModel::rowsInserted, this, &Table::layOutRowsLater);
+    connect(model, &QAbstractItemModel::rowsInserted, this,
+            [this](const QModelIndex &, int first, int last) { fitWhereWholeIsCut(first, last); });
     connect(model, &QAbstractItemModel::rowsRemoved, this, &Table::layOutRowsLater); // few again
     connect(model, &QAbstractItemModel::rowsMoved, this, &Table::layOutRowsLater);
     connect(model, &QAbstractItemModel::dataChanged, this, &Table::layOutRowsLater);
@@ -186,10 +188,10 @@ Table::Narrow Table::narrowOf(int column) const
         if (metrics.horizontalAdvance(text) / 2 + beside > narrow.twoLines)
             narrow.twoLines = std::max(narrow.twoLines, widerHalf(text, metrics) + beside);
     }
-    // Lines are broken by fractions of a pixel, and each counts.
-    const int around = 2 * margin + charactersWide(1);
+    const int around = 2 * margin + 2;
+    const int aroundLines = 2 * margin + charactersWide(1); // lines are broken by fractions of a pixel, and each counts
     return {std::max(narrow.word + around, m_wrappedHeader->narrowest(column)),
-            std::max(narrow.twoLines + around, m_wrappedHeader->inTwoLines(column))};
+            std::max(narrow.twoLines + aroundLines, m_wrappedHeader->inTwoLines(column))};
 }
 
 QFontMetrics Table::metricsOf(const QModelIndex &index) const
@@ -225,6 +227,21 @@ void Table::fitWhereCut()
             if (isColumnHidden(column) || column == m_flexible)
                 continue;
             if (sizeHintForIndex(model()->index(row, column)).width() > m_needs[column].wanted) {
+                fit();
+                return;
+            }
+        }
+    }
+}
+
+/// Of rows that are fetched as somebody scrolls.
+void Table::fitWhereWholeIsCut(int first, int last)
+{
+    if (m_wrap != Wrap::TwoLines || first == 0 || last >= mostMeasured || m_needs.empty())
+        return;
+    for (int row = first; row <= last; ++row) {
+        for (const int column : m_whole) {
+            if (!isColumnHidden(column) && isCut(model()->index(row, column))) {
                 fit();
                 return;
             }
