@@ -60,6 +60,9 @@ Table::Table(const Theme &theme, QAbstractItemModel *model, const QString &acces
     m_rowsLater.setSingleShot(true);
     m_rowsLater.setInterval(0);
     connect(&m_rowsLater, &QTimer::timeout, this, &Table::layOutRows);
+    m_fitLater.setSingleShot(true);
+    m_fitLater.setInterval(0);
+    connect(&m_fitLater, &QTimer::timeout, this, &Table::fit);
     m_followLater.setSingleShot(true);
     m_followLater.setInterval(0);
     connect(&m_followLater, &QTimer::timeout, this, [this] { scrollTo(currentIndex()); });
@@ -202,6 +205,7 @@ QFontMetrics Table::metricsOf(const QModelIndex &index) const
 
 void Table::fit()
 {
+    m_fitLater.stop();
     m_needs.clear();
     m_narrow.clear();
     // Words that wrap would be measured as wide as the column is already.
@@ -388,6 +392,14 @@ void Table::keepWidth(int column, int before, int now)
         m_narrow[column] = {now, now};
     }
     layOutRowsLater();
+}
+
+void Table::changeEvent(QEvent *event)
+{
+    QTableView::changeEvent(event);
+    const bool isOfWidths = event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange;
+    if (isOfWidths && !m_needs.empty())
+        m_fitLater.start();
 }
 
 void Table::resizeEvent(QResizeEvent *event)

@@ -62,6 +62,8 @@ public:
 
 protected:
     void resizeEvent(QResizeEvent *event) override;
+    /// Words have other widths in another font.
+    void changeEvent(QEvent *event) override;
     bool viewportEvent(QEvent *event) override;
     /// Alt+Down and Alt+Up sort by the column of the current cell, up or down, where a click on its heading does.
     void keyPressEvent(QKeyEvent *event) override;
@@ -114,6 +116,7 @@ private:
     int m_aroundLines;
     /// Rows that change in one go are measured once.
     QTimer m_rowsLater;
+    QTimer m_fitLater;
     /// Rows that got higher do not push the current one out of sight.
     QTimer m_followLater;
 };
