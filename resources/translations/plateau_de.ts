@@ -21022,7 +21022,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>min</translation>
         </message>
         <message>
-            <source>&amp;Judge whether a second rack fits into the waiting times</source>
+            <source>&amp;Judge whether a second rack fits in between</source>
             <translation>Zweites Rack in den Wartezeiten &amp;beurteilen</translation>
         </message>
         <message>

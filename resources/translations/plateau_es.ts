@@ -21022,7 +21022,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>min</translation>
         </message>
         <message>
-            <source>&amp;Judge whether a second rack fits into the waiting times</source>
+            <source>&amp;Judge whether a second rack fits in between</source>
             <translation>Evaluar una segunda grad&amp;illa en sus esperas</translation>
         </message>
         <message>

@@ -21022,7 +21022,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>min</translation>
         </message>
         <message>
-            <source>&amp;Judge whether a second rack fits into the waiting times</source>
+            <source>&amp;Judge whether a second rack fits in between</source>
             <translation>Juger un second portoir &amp;dans ses délais</translation>
         </message>
         <message>
