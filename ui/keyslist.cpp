@@ -51,7 +51,7 @@ void addEverywhere(std::vector<KeyEntry> &entries)
           KeyslistWords::tr("In a list: open; on a button: press; in a form: what its main button does")},
          {where, KeyslistWords::tr("F1"), KeyslistWords::tr("The help for what is in front, in dialogs too")},
          {where, KeyslistWords::tr("Esc"),
-          KeyslistWords::tr("Back to the list, or leave what was begun; what is not stored is asked about")},
+          KeyslistWords::tr("Back to the list, or leave what was begun; asks about anything not stored")},
          {where, KeyslistWords::tr("Down"),
           KeyslistWords::tr("In a field with an arrow: what is offered; in a search: into the list")}});
 }
@@ -141,7 +141,7 @@ std::vector<KeyEntry> keyEntries(const QMenuBar &menus)
     addEverywhere(entries);
     for (const QAction *action : menus.actions()) {
         if (const QMenu *menu = action->menu())
-            addMenu(entries, *menu, KeyslistWords::tr("Menu %1").arg(withoutMnemonic(action->text())));
+            addMenu(entries, *menu, KeyslistWords::tr("%1 menu").arg(withoutMnemonic(action->text())));
     }
     addBench(entries);
     addBooks(entries);

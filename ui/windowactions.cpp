@@ -50,7 +50,7 @@ WindowActions::WindowActions(QMainWindow &window)
     anotherNotebook = add(file, WindowActionsWords::tr("Another note&book…"), u"actionAnotherNotebook"_s,
                           QKeySequence(u"Ctrl+Shift+O"_s));
     file->addSeparator();
-    saveCopy = add(file, WindowActionsWords::tr("&Save a copy of the run as file…"), u"actionSaveCopy"_s,
+    saveCopy = add(file, WindowActionsWords::tr("&Save a copy of the run as a file…"), u"actionSaveCopy"_s,
                    QKeySequence(u"Ctrl+Shift+S"_s));
     saveWorksheet = add(file, WindowActionsWords::tr("&Worksheet as PDF…"), u"actionSaveWorksheet"_s,
                         QKeySequence(u"Ctrl+P"_s));
@@ -65,7 +65,7 @@ WindowActions::WindowActions(QMainWindow &window)
     quit->setMenuRole(QAction::QuitRole);
 
     QMenu *bench = window.menuBar()->addMenu(WindowActionsWords::tr("&Bench"));
-    done = add(bench, WindowActionsWords::tr("What is next is &done now"), u"actionDone"_s,
+    done = add(bench, WindowActionsWords::tr("Mark what is next as &done"), u"actionDone"_s,
                QKeySequence(u"F9"_s));
     undoMark = add(bench, WindowActionsWords::tr("&Take back the last mark"), u"actionUndoMark"_s,
                    QKeySequence(u"Ctrl+T"_s));

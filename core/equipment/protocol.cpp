@@ -207,7 +207,7 @@ Protocol ofNoise()
          true,
          commonPractice()},
         {u"digit"_s,
-         ProtocolWording::tr("Last digit that it shows"),
+         ProtocolWording::tr("Resolution of the display"),
          {},
          0,
          0.1,

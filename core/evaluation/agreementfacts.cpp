@@ -126,7 +126,7 @@ CheckFact ageFact(const CheckContext &context, const Check &check)
     return {CheckText::tr("%1, %2 left")
                 .arg(withUnit(significantText(age->age_h, 3), u"h"_s),
                      withUnit(significantText(100 * age->remaining, 3), u"%"_s)),
-            CheckText::tr("up to %1, %2 left")
+            CheckText::tr("at most %1, at least %2 left")
                 .arg(withUnit(plainText(rules.maxStandardAge_h), u"h"_s),
                      withUnit(plainText(100 * rules.minStandardRemaining), u"%"_s)),
             originOf(rules.maxStandardAge_h == usual.maxStandardAge_h &&

@@ -133,7 +133,7 @@ void nameGathered(Judged &judged)
         line.found = CheckText::tr("some");
         return;
     }
-    line.where = judged.strain ? CheckText::tr("nearest of %1").arg(line.checks) : QString();
+    line.where = judged.strain ? CheckText::tr("worst of %1").arg(line.checks) : QString();
 }
 
 int placeOf(const CheckLine &line)
@@ -153,7 +153,7 @@ QString limitOriginName(LimitOrigin origin)
     case LimitOrigin::Noise:
         return CheckText::tr("noise of the readings");
     case LimitOrigin::Label:
-        return CheckText::tr("lot's last good day");
+        return CheckText::tr("lot's use-by date");
     case LimitOrigin::Method:
         break;
     }

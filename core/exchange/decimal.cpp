@@ -136,19 +136,19 @@ QString faultSentence(DecimalFault fault)
 {
     switch (fault) {
     case DecimalFault::Empty:
-        return DecimalWording::tr("Enter a number, as 0.512 or 0,512.");
+        return DecimalWording::tr("Enter a number, such as 0.512 or 0,512.");
     case DecimalFault::TwoDecimalMarks:
         return DecimalWording::tr(
-            "There is more than one decimal mark; a number has one, as 0.512 or 0,512.");
+            "There is more than one decimal mark; a number has one, as in 0.512 or 0,512.");
     case DecimalFault::Grouping:
-        return DecimalWording::tr("Write the number without thousands marks or blanks, as 1500.2 or 1500,2.");
+        return DecimalWording::tr("Write the number without thousands marks or blanks, e.g. 1500.2 or 1500,2.");
     case DecimalFault::Letter:
         return DecimalWording::tr(
             "Only digits, one decimal mark and a sign make a number; no letters, no exponent.");
     case DecimalFault::OtherDigits:
         return DecimalWording::tr("Write the number with the digits 0 to 9.");
     case DecimalFault::NoDigits:
-        return DecimalWording::tr("There is no digit in it; enter a number, as 0.512 or 0,512.");
+        return DecimalWording::tr("There is no digit in it; enter a number, such as 0.512 or 0,512.");
     case DecimalFault::TooLong:
         return DecimalWording::tr("That is more than %1 digits; enter one reading at a time.")
             .arg(longestNumber);

@@ -113,7 +113,7 @@ bool take(const Place &place, QDateTime &target)
         target = *moment;
     else
         place.findings.broken(place.pointer,
-                              JsonfieldsWording::tr("expected a time with its offset, as "
+                              JsonfieldsWording::tr("expected a time with its offset, such as "
                                                     "2026-03-02T09:10:00+01:00 or ending in Z, found %1")
                                   .arg(quoted(text)));
     return moment.has_value();
@@ -130,7 +130,7 @@ bool take(const Place &place, QDate &target)
     else
         place.findings.broken(
             place.pointer,
-            JsonfieldsWording::tr("expected a date, as 2026-03-02, found %1").arg(quoted(text)));
+            JsonfieldsWording::tr("expected a date, such as 2026-03-02, found %1").arg(quoted(text)));
     return date.has_value();
 }
 

@@ -82,10 +82,10 @@ QString faultSentence(MomentFault fault)
     const QString day = assay::shownDay({2026, 12, 31});
     switch (fault) {
     case MomentFault::Empty:
-        return KeyedMomentWording::tr("Enter a time, as 8:10, or with its day, as %1 8:10.").arg(day);
+        return KeyedMomentWording::tr("Enter a time, such as 8:10, or with the date, such as %1 8:10.").arg(day);
     case MomentFault::NotATime:
         return KeyedMomentWording::tr(
-                   "That is not a time: write it as 8:10, or with its day, as %1 8:10.")
+                   "That is not a time: write it as 8:10, or with the date, as %1 8:10.")
             .arg(day);
     case MomentFault::NoSuchTime:
         return KeyedMomentWording::tr(

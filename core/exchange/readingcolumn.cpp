@@ -166,7 +166,7 @@ QString faultOf(const ColumnMapping &mapping)
         return ReadingColumnWording::tr("A heading has 0 to %1 lines.").arg(mostHeaderLines);
     if (mapping.delimiter == Delimiter::Comma && mapping.decimal != DecimalSign::Point)
         return ReadingColumnWording::tr(
-            "Where commas separate the columns, the decimal sign has to be the point.");
+            "Where commas separate the columns, the decimal mark has to be the point.");
     return {};
 }
 

@@ -111,11 +111,11 @@ std::variant<double, QString> parseReading(std::string_view utf8, DecimalSign si
     if (sign == DecimalSign::Point && utf8.find(',') != std::string_view::npos)
         return Result(
             std::in_place_index<1>,
-            ReadingTextWording::tr("It is written with a comma, but the decimal sign is set to the point."));
+            ReadingTextWording::tr("It is written with a comma, but the decimal mark is set to the point."));
     if (sign == DecimalSign::Comma && utf8.find('.') != std::string_view::npos)
         return Result(
             std::in_place_index<1>,
-            ReadingTextWording::tr("It is written with a point, but the decimal sign is set to the comma."));
+            ReadingTextWording::tr("It is written with a point, but the decimal mark is set to the comma."));
     return Result(std::in_place_index<0>, std::get<double>(parsed));
 }
 

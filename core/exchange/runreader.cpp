@@ -134,7 +134,7 @@ std::optional<Reading> takeReading(const Place &place)
     if (!std::holds_alternative<json::List>(place.node.value)) {
         place.findings.broken(place.pointer,
                               RunReaderWording::tr("expected a number or a list of timed readings, found %1; "
-                                                   "leave a reading out that is not taken yet")
+                                                   "leave out a reading that has not been taken yet")
                                   .arg(kindWord(place.node)));
         return std::nullopt;
     }

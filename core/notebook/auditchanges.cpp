@@ -264,7 +264,7 @@ std::optional<AuditValue> goodUntilOf(const AuditRow &row)
     const std::optional<QDateTime> last = planning::goodUntil(made);
     if (!last)
         return std::nullopt;
-    return AuditValue{Sentence::tr("good until"), assay::shownMoment(last->toLocalTime())};
+    return AuditValue{Sentence::tr("use by"), assay::shownMoment(last->toLocalTime())};
 }
 
 /// With its three decimals; more where it was keyed to more.

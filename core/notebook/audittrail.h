@@ -43,7 +43,7 @@ struct AuditItem {
 
 /// A value with what it is of, both in words.
 struct AuditValue {
-    /// "last good day"; empty where the subject says it all.
+    /// "use-by date"; empty where the subject says it all.
     QString field;
     QString value;
     /// Then it is in C format, without a unit.

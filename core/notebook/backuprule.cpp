@@ -15,8 +15,8 @@ using namespace Qt::StringLiterals;
 
 QString backupRuleText(const BackupRule &rule)
 {
-    return Sentence::tr("Kept are the newest %1 backups, and the last one of each of the latest %2 days and "
-                        "%3 months that have one, and of every year.")
+    return Sentence::tr("The newest %1 backups are kept, and the last of each of the latest %2 days and %3 "
+                        "months that have one, and of every year.")
         .arg(rule.newest)
         .arg(rule.days)
         .arg(rule.months);

@@ -28,7 +28,7 @@ void requireLabel(const LotLabel &label)
     if (!problems.empty())
         throw refused(Sentence::tr("The lot was not stored: %1.").arg(problems.front().message));
     if (label.expires && (!label.expires->isValid() || label.expires->year() > 9999))
-        throw refused(Sentence::tr("The lot %1 was not stored: its last good day is not a real date.")
+        throw refused(Sentence::tr("The lot %1 was not stored: its use-by date is not a real date.")
                           .arg(quoted(label.lot)));
     if (label.keepsOpened_days &&
         (*label.keepsOpened_days < 1 || *label.keepsOpened_days > longestKeeping_days))

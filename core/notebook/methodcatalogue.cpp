@@ -195,7 +195,7 @@ QString originText(const StoredMethod &method)
     case MethodOrigin::OnRecord:
         break;
     }
-    return method.runs > 0 ? Sentence::tr("on record with its runs")
+    return method.runs > 0 ? Sentence::tr("from its runs")
                            : Sentence::tr("shipped with an earlier program");
 }
 

@@ -45,7 +45,7 @@ const std::map<QString, ValueWords> &wordsByField()
              {u"accepted"_s, Sentence::tr("accepted")},
              {u"added"_s, Sentence::tr("added")},
              {u"corrected"_s, Sentence::tr("corrected")},
-             {u"discarded"_s, Sentence::tr("thrown away")},
+             {u"discarded"_s, Sentence::tr("discarded")},
              {u"done"_s, Sentence::tr("done")},
              {u"expandedUncertainty"_s, Sentence::tr("a multiple of the expanded uncertainty")},
              {u"file"_s, Sentence::tr("from a file")},

@@ -101,11 +101,11 @@ PreparationId StandardBook::prepare(SubstanceId of, const planning::Preparation 
 void StandardBook::discard(PreparationId id, const QString &person, const QString &reason)
 {
     requireReason(reason,
-                  Sentence::tr("The standard was not thrown away, since that needs a reason: say why."));
+                  Sentence::tr("The standard was not discarded, since that needs a reason: say why."));
     Act act = m_open.act(person, u"standardDiscarded"_s);
     const HeldPreparation held = preparationOf(act.database(), id);
     if (held.discarded)
-        throw refused(Sentence::tr("The standard %1 was thrown away already; nothing was stored.")
+        throw refused(Sentence::tr("The standard %1 was discarded already; nothing was stored.")
                           .arg(quoted(held.preparation.name)));
     storeDisposal(act, id, reason);
     act.note(held.preparation.name);

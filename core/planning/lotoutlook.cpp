@@ -80,13 +80,13 @@ QString endText(const Lot &lot, LotLimit limit)
     const QString day = useBy ? lotDayText(useBy->day) : QString();
     switch (limit) {
     case LotLimit::Opened:
-        return LotOutlookWords::tr("open too long, was good until %1").arg(day);
+        return LotOutlookWords::tr("open too long, was to be used by %1").arg(day);
     case LotLimit::Dissolved:
-        return LotOutlookWords::tr("dissolved too long ago, was good until %1").arg(day);
+        return LotOutlookWords::tr("dissolved too long ago, was to be used by %1").arg(day);
     case LotLimit::Stored:
-        return LotOutlookWords::tr("stored too long, was good until %1").arg(day);
+        return LotOutlookWords::tr("stored too long, was to be used by %1").arg(day);
     case LotLimit::Source:
-        return LotOutlookWords::tr("what it was filled from was good until %1").arg(day);
+        return LotOutlookWords::tr("what it was filled from was to be used by %1").arg(day);
     case LotLimit::Label:
         break;
     }
@@ -173,8 +173,8 @@ QString outlookText(const Lot &lot, const LotOutlook &outlook)
         parts << fault;
     if (outlook.daysLeft && outlook.useBy)
         parts << (*outlook.daysLeft == 0
-                      ? LotOutlookWords::tr("good until tonight")
-                      : LotOutlookWords::tr("good until %1").arg(lotDayText(outlook.useBy->day)));
+                      ? LotOutlookWords::tr("use by tonight")
+                      : LotOutlookWords::tr("use by %1").arg(lotDayText(outlook.useBy->day)));
     if (const QString low = lowText(outlook); !low.isEmpty())
         parts << low;
     return parts.isEmpty() ? restingText(lot) : parts.join(LotOutlookWords::tr("; "));
@@ -187,7 +187,7 @@ QString stateText(const Lot &lot, const LotOutlook &outlook)
     QStringList parts{dayless(lot, outlook.fitness)};
     if (outlook.daysLeft && *outlook.daysLeft >= 0)
         parts << (*outlook.daysLeft == 0
-                      ? LotOutlookWords::tr("good until tonight")
+                      ? LotOutlookWords::tr("use by tonight")
                       : LotOutlookWords::tr("good for %n more days", nullptr, static_cast<int>(*outlook.daysLeft)));
     if (const QString low = lowText(outlook); !low.isEmpty())
         parts << low;
@@ -208,7 +208,7 @@ QString usedLotText(const Lot &lot, const QDateTime &usedAt, const QDate &today)
     const qint64 daysLeft = useBy ? today.daysTo(useBy->day) : -1;
     if (daysLeft < 0 || daysLeft > warnAhead_days || isUsedUp(lot))
         return {};
-    return LotOutlookWords::tr("%1: good until %2; a repeat after that takes another.")
+    return LotOutlookWords::tr("%1: use by %2; a repeat after that takes another.")
         .arg(name, lotDayText(useBy->day));
 }
 

@@ -88,7 +88,7 @@ void checkDilution(const Sample &sample, const QString &pointer, Problems &probl
     }
     if (problems.size() == before && !(dilutionFactor(sample.dilution) <= limit::dilutionFactor))
         problems.push_back(
-            error(pointer, SoundnessWording::tr("dilutes more than %1 times; check the volumes")
+            error(pointer, SoundnessWording::tr("dilutes more than %1-fold; check the volumes")
                                .arg(shown(limit::dilutionFactor))));
 }
 

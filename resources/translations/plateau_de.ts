@@ -1198,7 +1198,7 @@
             <translation>Mittelwert des Nullpunkts, Abweichung höchstens</translation>
         </message>
         <message>
-            <source>Last digit that it shows</source>
+            <source>Resolution of the display</source>
             <translation>Letzte angezeigte Stelle</translation>
         </message>
         <message>
@@ -1434,7 +1434,7 @@
             <translation>%1, %2 verblieben</translation>
         </message>
         <message>
-            <source>up to %1, %2 left</source>
+            <source>at most %1, at least %2 left</source>
             <translation>bis %1, %2 verblieben</translation>
         </message>
         <message>
@@ -1490,7 +1490,7 @@
             <translation>einige</translation>
         </message>
         <message>
-            <source>nearest of %1</source>
+            <source>worst of %1</source>
             <translation>knappster Fall von %1</translation>
         </message>
         <message>
@@ -2223,7 +2223,7 @@
             <translation>Verdacht auf eine Störung oder einen Pipettierfehler.</translation>
         </message>
         <message>
-            <source>lot's last good day</source>
+            <source>lot's use-by date</source>
             <translation>letzter Verwendungstag der Charge</translation>
         </message>
         <message>
@@ -2786,15 +2786,15 @@
     <context>
         <name>plateau::exchange::Decimal</name>
         <message>
-            <source>Enter a number, as 0.512 or 0,512.</source>
+            <source>Enter a number, such as 0.512 or 0,512.</source>
             <translation>Eine Zahl eingeben, etwa 0.512 oder 0,512.</translation>
         </message>
         <message>
-            <source>There is more than one decimal mark; a number has one, as 0.512 or 0,512.</source>
+            <source>There is more than one decimal mark; a number has one, as in 0.512 or 0,512.</source>
             <translation>Es gibt mehr als ein Dezimalzeichen; eine Zahl hat eines, etwa 0.512 oder 0,512.</translation>
         </message>
         <message>
-            <source>Write the number without thousands marks or blanks, as 1500.2 or 1500,2.</source>
+            <source>Write the number without thousands marks or blanks, e.g. 1500.2 or 1500,2.</source>
             <translation>Die Zahl ohne Tausendertrennzeichen und Leerzeichen schreiben, etwa 1500.2 oder 1500,2.</translation>
         </message>
         <message>
@@ -2806,7 +2806,7 @@
             <translation>Die Zahl mit den Ziffern 0 bis 9 schreiben.</translation>
         </message>
         <message>
-            <source>There is no digit in it; enter a number, as 0.512 or 0,512.</source>
+            <source>There is no digit in it; enter a number, such as 0.512 or 0,512.</source>
             <translation>Es enthält keine Ziffer; eine Zahl eingeben, etwa 0.512 oder 0,512.</translation>
         </message>
         <message>
@@ -2883,11 +2883,11 @@
             <translation>Liste aus zwei Zahlen erwartet, von und bis</translation>
         </message>
         <message>
-            <source>expected a time with its offset, as 2026-03-02T09:10:00+01:00 or ending in Z, found %1</source>
+            <source>expected a time with its offset, such as 2026-03-02T09:10:00+01:00 or ending in Z, found %1</source>
             <translation>Zeit mit ihrem UTC-Versatz erwartet, etwa 2026-03-02T09:10:00+01:00 oder auf Z endend, %1 gefunden</translation>
         </message>
         <message>
-            <source>expected a date, as 2026-03-02, found %1</source>
+            <source>expected a date, such as 2026-03-02, found %1</source>
             <translation>Datum erwartet, etwa 2026-03-02, %1 gefunden</translation>
         </message>
         <message>
@@ -2999,11 +2999,11 @@
             <translation>Diese Zeit liegt noch in der Zukunft; den Zeitpunkt angeben, zu dem es getan wurde.</translation>
         </message>
         <message>
-            <source>Enter a time, as 8:10, or with its day, as %1 8:10.</source>
+            <source>Enter a time, such as 8:10, or with the date, such as %1 8:10.</source>
             <translation>Eine Zeit eingeben, z. B. 8:10, oder mit Tag, z. B. %1 8:10.</translation>
         </message>
         <message>
-            <source>That is not a time: write it as 8:10, or with its day, as %1 8:10.</source>
+            <source>That is not a time: write it as 8:10, or with the date, as %1 8:10.</source>
             <translation>Das ist keine Zeit: schreiben wie 8:10, oder mit Tag wie %1 8:10.</translation>
         </message>
     </context>
@@ -3468,7 +3468,7 @@
             <translation>Eine Überschrift hat 0 bis %1 Zeilen.</translation>
         </message>
         <message>
-            <source>Where commas separate the columns, the decimal sign has to be the point.</source>
+            <source>Where commas separate the columns, the decimal mark has to be the point.</source>
             <translation>Wo Kommas die Spalten trennen, muss das Dezimalzeichen der Punkt sein.</translation>
         </message>
         <message>
@@ -3574,11 +3574,11 @@
             <translation>Der Text ist in %1 kein UTF-8; die andere Kodierung wählen, falls es Latin-1 ist.</translation>
         </message>
         <message>
-            <source>It is written with a comma, but the decimal sign is set to the point.</source>
+            <source>It is written with a comma, but the decimal mark is set to the point.</source>
             <translation>Sie ist mit Komma geschrieben, als Dezimalzeichen ist aber der Punkt eingestellt.</translation>
         </message>
         <message>
-            <source>It is written with a point, but the decimal sign is set to the comma.</source>
+            <source>It is written with a point, but the decimal mark is set to the comma.</source>
             <translation>Sie ist mit Punkt geschrieben, als Dezimalzeichen ist aber das Komma eingestellt.</translation>
         </message>
         <message>
@@ -3619,7 +3619,7 @@
             <translation>ist leer; die Kennung angeben oder das Feld weglassen</translation>
         </message>
         <message>
-            <source>expected a number or a list of timed readings, found %1; leave a reading out that is not taken yet</source>
+            <source>expected a number or a list of timed readings, found %1; leave out a reading that has not been taken yet</source>
             <translation>Zahl oder Liste zeitlich festgehaltener Ablesungen erwartet, %1 gefunden; eine noch nicht vorgenommene Ablesung weglassen</translation>
         </message>
         <message>
@@ -5228,7 +5228,7 @@
             <translation>der Audit-Trail</translation>
         </message>
         <message>
-            <source>Kept are the newest %1 backups, and the last one of each of the latest %2 days and %3 months that have one, and of every year.</source>
+            <source>The newest %1 backups are kept, and the last of each of the latest %2 days and %3 months that have one, and of every year.</source>
             <translation>Aufbewahrt werden die neuesten %1 Sicherungen, dazu die jeweils letzte der jüngsten %2 Tage und %3 Monate mit einer Sicherung und die letzte jedes Jahres.</translation>
         </message>
         <message>
@@ -5564,7 +5564,7 @@
             <translation>Die Charge wurde nicht gespeichert: %1.</translation>
         </message>
         <message>
-            <source>The lot %1 was not stored: its last good day is not a real date.</source>
+            <source>The lot %1 was not stored: its use-by date is not a real date.</source>
             <translation>Die Charge %1 wurde nicht gespeichert: Ihr letzter Verwendungstag ist kein gültiges Datum.</translation>
         </message>
         <message>
@@ -5656,7 +5656,7 @@
             <translation>importiert aus %1 am %2</translation>
         </message>
         <message>
-            <source>on record with its runs</source>
+            <source>from its runs</source>
             <translation>mit ihren Läufen verzeichnet</translation>
         </message>
         <message>
@@ -6164,11 +6164,11 @@
             <translation>%1 von %2</translation>
         </message>
         <message>
-            <source>The standard was not thrown away, since that needs a reason: say why.</source>
+            <source>The standard was not discarded, since that needs a reason: say why.</source>
             <translation>Der Standard wurde nicht entsorgt, da das einen Grund braucht: angeben, warum.</translation>
         </message>
         <message>
-            <source>The standard %1 was thrown away already; nothing was stored.</source>
+            <source>The standard %1 was discarded already; nothing was stored.</source>
             <translation>Der Standard %1 wurde bereits entsorgt; nichts wurde gespeichert.</translation>
         </message>
         <message>
@@ -6548,7 +6548,7 @@
             <translation>hergestellter Standard</translation>
         </message>
         <message>
-            <source>standard thrown away</source>
+            <source>standard discarded</source>
             <translation>entsorgter Standard</translation>
         </message>
         <message>
@@ -6676,7 +6676,7 @@
             <translation>Abstand (Tage)</translation>
         </message>
         <message>
-            <source>last good day</source>
+            <source>use-by date</source>
             <translation>letzter Verwendungstag</translation>
         </message>
         <message>
@@ -6860,7 +6860,7 @@
             <translation>trockene Substanz in einem Gebinde</translation>
         </message>
         <message>
-            <source>dry substance thrown away</source>
+            <source>dry substance discarded</source>
             <translation>entsorgte trockene Substanz</translation>
         </message>
         <message>
@@ -6940,7 +6940,7 @@
             <translation>berichtigt</translation>
         </message>
         <message>
-            <source>thrown away</source>
+            <source>discarded</source>
             <translation>entsorgt</translation>
         </message>
         <message>
@@ -7496,7 +7496,7 @@
             <translation>Streuung aus</translation>
         </message>
         <message>
-            <source>begun</source>
+            <source>started</source>
             <translation>begonnen</translation>
         </message>
         <message>
@@ -7544,7 +7544,7 @@
             <translation>Breite der Grenzen</translation>
         </message>
         <message>
-            <source>good until</source>
+            <source>use by</source>
             <translation>verwendbar bis</translation>
         </message>
         <message>
@@ -7895,19 +7895,19 @@
             <translation>nicht geöffnet</translation>
         </message>
         <message>
-            <source>open too long, was good until %1</source>
+            <source>open too long, was to be used by %1</source>
             <translation>zu lange geöffnet, war verwendbar bis %1</translation>
         </message>
         <message>
-            <source>dissolved too long ago, was good until %1</source>
+            <source>dissolved too long ago, was to be used by %1</source>
             <translation>vor zu langer Zeit gelöst, war verwendbar bis %1</translation>
         </message>
         <message>
-            <source>stored too long, was good until %1</source>
+            <source>stored too long, was to be used by %1</source>
             <translation>zu lange gelagert, war verwendbar bis %1</translation>
         </message>
         <message>
-            <source>what it was filled from was good until %1</source>
+            <source>what it was filled from was to be used by %1</source>
             <translation>woraus es gefüllt wurde, war verwendbar bis %1</translation>
         </message>
         <message>
@@ -7943,11 +7943,11 @@
             <translation>mehr entnommen, als es enthielt</translation>
         </message>
         <message>
-            <source>good until tonight</source>
+            <source>use by tonight</source>
             <translation>verwendbar bis heute Abend</translation>
         </message>
         <message>
-            <source>good until %1</source>
+            <source>use by %1</source>
             <translation>verwendbar bis %1</translation>
         </message>
         <message>
@@ -7967,7 +7967,7 @@
             <translation>%1: %2, und dieser Lauf entnahm daraus am %3.</translation>
         </message>
         <message>
-            <source>%1: good until %2; a repeat after that takes another.</source>
+            <source>%1: use by %2; a repeat after that takes another.</source>
             <translation>%1: verwendbar bis %2; eine Wiederholung danach braucht eine andere Charge.</translation>
         </message>
         <message numerus="yes">
@@ -8463,7 +8463,7 @@
             <translation>darf nicht größer als makeUpTo_mL sein: %1 mL lassen sich nicht auf %2 mL auffüllen</translation>
         </message>
         <message>
-            <source>dilutes more than %1 times; check the volumes</source>
+            <source>dilutes more than %1-fold; check the volumes</source>
             <translation>verdünnt mehr als %1-mal; die Volumina prüfen</translation>
         </message>
         <message>
@@ -8878,7 +8878,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>&amp;Ziffern allein sind Tausendstel: 512 ist 0,512</translation>
         </message>
         <message>
-            <source>&amp;Keep</source>
+            <source>S&amp;ave</source>
             <translation>Spei&amp;chern</translation>
         </message>
         <message>
@@ -8910,7 +8910,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>&amp;Vorlaufzeit vor der Fälligkeit</translation>
         </message>
         <message>
-            <source>Soon is one low tone, now two, late three high ones.</source>
+            <source>Soon: one low tone. Now: two tones. Late: three high tones.</source>
             <translation>Bald ist ein tiefer Ton, jetzt zwei, spät drei hohe.</translation>
         </message>
         <message>
@@ -9053,7 +9053,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
     <context>
         <name>plateau::ui::CellsTable</name>
         <message>
-            <source>Type to fill a cell, Enter goes on, F2 changes what is there. Insert adds a row, Ctrl+Delete takes it away, Alt+Up and Alt+Down move it, Ctrl+Z takes back.</source>
+            <source>Type to fill a cell, Enter goes on, F2 changes what is there. Insert adds a row, Ctrl+Delete removes it, Alt+Up and Alt+Down move it, Ctrl+Z undoes.</source>
             <translation>Tippen füllt eine Zelle, Enter geht weiter, F2 ändert den Inhalt. Einfg fügt eine Zeile ein, Strg+Entf entfernt sie, Alt+Auf und Alt+Ab verschieben sie, Strg+Z macht rückgängig.</translation>
         </message>
         <message>
@@ -9241,7 +9241,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Ein Zertifikat, eine Anweisung; für Grenzwerte, die nicht die vorgeschlagenen sind, und dafür, womit geprüft wurde.</translation>
         </message>
         <message>
-            <source>Limits and standards fro&amp;m</source>
+            <source>Source of li&amp;mits and standards</source>
             <translation>Her&amp;kunft der Grenzwerte und Referenzen</translation>
         </message>
         <message>
@@ -9293,7 +9293,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Nicht bestanden. Nach dem Speichern werden Läufe, die es verwenden, gewarnt. Außer Gebrauch nehmen oder instand setzen lassen und erneut prüfen.</translation>
         </message>
         <message>
-            <source>Standard uncertainty for the budgets (k = 1): %1.</source>
+            <source>For the budgets: standard uncertainty (k = 1) of %1.</source>
             <translation>Standardunsicherheit für die Budgets (k = 1): %1.</translation>
         </message>
         <message>
@@ -9304,7 +9304,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
     <context>
         <name>plateau::ui::ChecksModel</name>
         <message>
-            <source>fail</source>
+            <source>failed</source>
             <translation>nicht bestanden</translation>
         </message>
         <message>
@@ -9324,7 +9324,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>vermerkt</translation>
         </message>
         <message>
-            <source>pass</source>
+            <source>passed</source>
             <translation>bestanden</translation>
         </message>
         <message>
@@ -9363,11 +9363,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Punkt oder Komma</translation>
         </message>
         <message>
-            <source>point, as 0.512</source>
+            <source>point, as in 0.512</source>
             <translation>Punkt, etwa 0.512</translation>
         </message>
         <message>
-            <source>comma, as 0,512</source>
+            <source>comma, as in 0,512</source>
             <translation>Komma, etwa 0,512</translation>
         </message>
         <message>
@@ -9663,7 +9663,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Alles e&amp;xportieren…</translation>
         </message>
         <message>
-            <source>Notebook o&amp;ut of an export…</source>
+            <source>No&amp;tebook from an export…</source>
             <translation>La&amp;borjournal aus einem Export…</translation>
         </message>
         <message>
@@ -9749,7 +9749,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Angehalten; keine Sicherung wurde erstellt.</translation>
         </message>
         <message>
-            <source>They go to %1, if the notebook has changed since the last one: when the program starts, every hour, and when it ends, alongside the work. Each is opened and checked. %2</source>
+            <source>They are written to %1 when the program starts, every hour and when it ends, if the notebook has changed; work goes on meanwhile. Each is opened and checked. %2</source>
             <translation>Sie gehen nach %1, wenn sich das Laborjournal seit der letzten geändert hat: beim Programmstart, jede Stunde und beim Beenden, neben der Arbeit her. Jede wird geöffnet und geprüft. %2</translation>
         </message>
         <message>
@@ -9780,7 +9780,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
     <context>
         <name>plateau::ui::DayExample</name>
         <message>
-            <source>as %1</source>
+            <source>e.g. %1</source>
             <comment>a day, in an empty field</comment>
             <translation>z. B. %1</translation>
         </message>
@@ -10427,7 +10427,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Status</translation>
         </message>
         <message>
-            <source>Checked until</source>
+            <source>Next check due</source>
             <translation>Geprüft bis</translation>
         </message>
         <message>
@@ -11214,7 +11214,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Prüfung %1 vom %2: %3.</translation>
         </message>
         <message>
-            <source>Standard uncertainty (k = 1): %1.</source>
+            <source>Standard uncertainty (k = 1) of %1.</source>
             <translation>Standardunsicherheit (k = 1): %1.</translation>
         </message>
         <message>
@@ -11281,7 +11281,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Esc</translation>
         </message>
         <message>
-            <source>Back to the list, or leave what was begun; what is not stored is asked about</source>
+            <source>Back to the list, or leave what was begun; asks about anything not stored</source>
             <translation>Zurück zur Liste, oder das Begonnene verlassen; bei nicht Gespeichertem wird gefragt</translation>
         </message>
         <message>
@@ -11517,7 +11517,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Zu den Abschnitten einer Methode oder des Labors</translation>
         </message>
         <message>
-            <source>Menu %1</source>
+            <source>%1 menu</source>
             <translation>Menü %1</translation>
         </message>
         <message>
@@ -11745,7 +11745,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Der Bogen wird gezeichnet, sobald seine Zahlen stimmen.</translation>
         </message>
         <message>
-            <source>Labels to print: %1, from label %2 of %3 on (row %4, column %5). Sheets needed: %6. Hatched: gone.</source>
+            <source>Labels to print: %1, from label %2 of %3 on (row %4, column %5). Sheets needed: %6. Hatched: used.</source>
             <translation>Zu druckende Etiketten: %1, ab Etikett %2 von %3 (Zeile %4, Spalte %5). Nötige Bögen: %6. Schraffiert: verbraucht.</translation>
         </message>
     </context>
@@ -12426,11 +12426,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>S&amp;tand</translation>
         </message>
         <message>
-            <source>Decision rul&amp;e</source>
+            <source>&amp;Decision rule</source>
             <translation>Entscheidun&amp;gsregel</translation>
         </message>
         <message>
-            <source>Guar&amp;d band</source>
+            <source>&amp;Guard band</source>
             <translation>Schutz&amp;band</translation>
         </message>
         <message>
@@ -12446,7 +12446,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Spei&amp;chern</translation>
         </message>
         <message>
-            <source>Take it awa&amp;y</source>
+            <source>R&amp;emove</source>
             <translation>Ent&amp;fernen</translation>
         </message>
         <message>
@@ -12562,7 +12562,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
     <context>
         <name>plateau::ui::Link</name>
         <message>
-            <source>Choose or type the serial port, as ttyUSB0.</source>
+            <source>Choose or type the serial port, such as ttyUSB0.</source>
             <translation>Die serielle Schnittstelle wählen oder eingeben, etwa ttyUSB0.</translation>
         </message>
         <message>
@@ -12899,7 +12899,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Aufge&amp;taut (Tage)</translation>
         </message>
         <message>
-            <source>&amp;Where it is kept</source>
+            <source>&amp;Where it is stored</source>
             <translation>W&amp;o es liegt</translation>
         </message>
         <message>
@@ -12927,7 +12927,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>So gelagert &amp;haltbar (Tage)</translation>
         </message>
         <message>
-            <source>Say in what it was dissolved: choose a container, or key it, as water.</source>
+            <source>Say in what it was dissolved: choose a container, or key it, such as water.</source>
             <translation>Angeben, worin es gelöst wurde: ein Gebinde wählen oder eintippen, etwa Wasser.</translation>
         </message>
         <message>
@@ -12966,7 +12966,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>&amp;Charge</translation>
         </message>
         <message>
-            <source>Last good &amp;day</source>
+            <source>Use-by &amp;date</source>
             <translation>Letzter Verwendungs&amp;tag</translation>
         </message>
         <message>
@@ -12986,7 +12986,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Angeben, welche Charge es ist, wie auf dem Etikett; bei Wasser oder eigenem Puffer genügt der Tag der Herstellung.</translation>
         </message>
         <message>
-            <source>Last good day: %1</source>
+            <source>Use-by date: %1</source>
             <translation>Letzter Verwendungstag: %1</translation>
         </message>
         <message>
@@ -13029,7 +13029,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>; </translation>
         </message>
         <message>
-            <source>According to the ledger %1, of which runs took %2; left: %3.</source>
+            <source>According to the ledger: %1; ticked in runs: %2; left: %3.</source>
             <translation>Bestandsliste: %1; davon in Läufen verbraucht: %2; übrig: %3.</translation>
         </message>
         <message>
@@ -13037,11 +13037,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Es wurde geöffnet</translation>
         </message>
         <message>
-            <source>Some was taken outside a run</source>
+            <source>Some was taken, keyed by hand</source>
             <translation>Außerhalb eines Laufs entnommen</translation>
         </message>
         <message>
-            <source>Some was spilt or thrown away</source>
+            <source>Some was spilt or discarded</source>
             <translation>Etwas wurde verschüttet oder entsorgt</translation>
         </message>
         <message>
@@ -13145,7 +13145,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>so gelagert haltbar: %1 Tage</translation>
         </message>
         <message>
-            <source>kept: %1</source>
+            <source>storage: %1</source>
             <translation>liegt: %1</translation>
         </message>
         <message>
@@ -13161,7 +13161,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Es wurde geöffnet oder aufgetaut</translation>
         </message>
         <message>
-            <source>It was thrown away</source>
+            <source>It was discarded</source>
             <translation>Es wurde entsorgt</translation>
         </message>
         <message>
@@ -13197,7 +13197,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Noch keine Zugabe eines Laufs wurde mit dieser Charge abgehakt. Was sonst entnommen wurde, steht in der Bestandsliste.</translation>
         </message>
         <message>
-            <source>Left according to the ledger: %1; runs took nothing from it.</source>
+            <source>Left according to the ledger: %1; ticked in runs: none.</source>
             <translation>Laut Bestandsliste übrig: %1; Läufe haben nichts entnommen.</translation>
         </message>
         <message>
@@ -13217,7 +13217,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Zurück zur Liste  Esc</translation>
         </message>
         <message>
-            <source>Left according to the ledger: %1; taken outside runs: %2, by runs: nothing.</source>
+            <source>Left according to the ledger: %1; taken, keyed by hand: %2; ticked in runs: none.</source>
             <translation>Laut Bestandsliste übrig: %1; außerhalb von Läufen entnommen: %2, in Läufen: nichts.</translation>
         </message>
     </context>
@@ -13228,7 +13228,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>eingegangen</translation>
         </message>
         <message>
-            <source>thrown away</source>
+            <source>discarded</source>
             <translation>entsorgt</translation>
         </message>
         <message>
@@ -13315,7 +13315,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Verwendbar bis</translation>
         </message>
         <message>
-            <source>Kept</source>
+            <source>Storage</source>
             <translation>Ort</translation>
         </message>
     </context>
@@ -13362,7 +13362,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>%1 entnommen.</translation>
         </message>
         <message>
-            <source>%1 thrown away.</source>
+            <source>%1 discarded.</source>
             <translation>%1 entsorgt.</translation>
         </message>
         <message>
@@ -13382,7 +13382,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Im Buch: %1, Charge %2, %3. Das Etikett bleibt hier für das nächste Gebinde davon stehen.</translation>
         </message>
         <message>
-            <source>%1 Its last good day, %2, is past already.</source>
+            <source>%1 Its use-by date, %2, is past already.</source>
             <translation>%1 Der letzte Verwendungstag, %2, ist bereits vorbei.</translation>
         </message>
         <message>
@@ -13418,7 +13418,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Vermerkt; die Bestandsliste bewahrt es auf.</translation>
         </message>
         <message>
-            <source>Thrown away.</source>
+            <source>Discarded.</source>
             <translation>Entsorgt.</translation>
         </message>
         <message>
@@ -13430,7 +13430,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Als nicht geöffnet vermerkt.</translation>
         </message>
         <message>
-            <source>In the book: %1, lot %2, %3, good until %4 by its label. The label stays here for the next container of it.</source>
+            <source>In the book: %1, lot %2, %3, use by %4 by its label. The label stays here for the next container of it.</source>
             <translation>Im Buch: %1, Charge %2, %3, laut Etikett verwendbar bis %4. Das Etikett bleibt hier für das nächste Gebinde davon stehen.</translation>
         </message>
     </context>
@@ -13546,7 +13546,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>&amp;Spalten getrennt durch</translation>
         </message>
         <message>
-            <source>&amp;Decimal sign</source>
+            <source>&amp;Decimal mark</source>
             <translation>&amp;Dezimalzeichen</translation>
         </message>
         <message>
@@ -14516,7 +14516,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Status</translation>
         </message>
         <message>
-            <source>Where it comes from</source>
+            <source>Origin</source>
             <translation>Woher sie stammt</translation>
         </message>
         <message>
@@ -14610,7 +14610,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>vor %1 Tagen</translation>
         </message>
         <message>
-            <source>as 8:10, or with its day</source>
+            <source>e.g. 8:10, or with the date</source>
             <translation>z. B. 8:10, auch mit Tag</translation>
         </message>
     </context>
@@ -14790,7 +14790,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>&amp;Hinter</translation>
         </message>
         <message>
-            <source>&amp;Decimal sign</source>
+            <source>&amp;Decimal mark</source>
             <translation>&amp;Dezimalzeichen</translation>
         </message>
         <message>
@@ -14840,7 +14840,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>N&amp;eue Passphrase</translation>
         </message>
         <message>
-            <source>The same aga&amp;in</source>
+            <source>Repea&amp;t passphrase</source>
             <translation>&amp;Dieselbe erneut</translation>
         </message>
         <message>
@@ -14856,7 +14856,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Signiert &amp;von</translation>
         </message>
         <message>
-            <source>Passphrase of &amp;the one above</source>
+            <source>Si&amp;gner's passphrase</source>
             <translation>Passphrase der oben &amp;genannten Person</translation>
         </message>
         <message>
@@ -14927,11 +14927,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
     <context>
         <name>plateau::ui::PersonsModel</name>
         <message>
-            <source>retired, signs nothing</source>
+            <source>retired, may not sign</source>
             <translation>deaktiviert, signiert nichts</translation>
         </message>
         <message>
-            <source>signs</source>
+            <source>may sign</source>
             <translation>darf signieren</translation>
         </message>
         <message>
@@ -15250,7 +15250,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
     <context>
         <name>plateau::ui::PipetteSource</name>
         <message>
-            <source>%1, good until %2</source>
+            <source>%1, use by %2</source>
             <translation>%1, verwendbar bis %2</translation>
         </message>
         <message>
@@ -15632,7 +15632,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Stan&amp;dard mitführen</translation>
         </message>
         <message>
-            <source>Run a control of ke&amp;yed value</source>
+            <source>Run a control of &amp;known value</source>
             <translation>Kontrollprobe mit ein&amp;gegebenem Wert mitführen</translation>
         </message>
         <message>
@@ -15684,7 +15684,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Welle&amp;nlänge</translation>
         </message>
         <message>
-            <source>Path &amp;length</source>
+            <source>Path len&amp;gth</source>
             <translation>Schi&amp;chtdicke</translation>
         </message>
         <message>
@@ -15743,7 +15743,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Die zuerst aufzubrauchende Charge ist gewählt; in ihrer Zelle lässt sich eine andere wählen. Chargen werden unter Bücher, Chargen geführt.</translation>
         </message>
         <message>
-            <source>Samples that wait</source>
+            <source>Samples waiting</source>
             <translation>Wartende Proben</translation>
         </message>
         <message>
@@ -15932,7 +15932,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>&amp;Für</translation>
         </message>
         <message>
-            <source>Analyte &amp;molecules in one of the substance</source>
+            <source>Analyte &amp;molecules per molecule of substance</source>
             <translation>Analyt&amp;moleküle je Molekül der Substanz</translation>
         </message>
         <message>
@@ -15944,7 +15944,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>&amp;Eingewogen (mg)</translation>
         </message>
         <message>
-            <source>several portions as 50.3; 49.8</source>
+            <source>several portions, e.g. 50.3; 49.8</source>
             <translation>mehrere Portionen wie 50,3; 49,8</translation>
         </message>
         <message>
@@ -15952,7 +15952,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Name auf dem Messkol&amp;ben</translation>
         </message>
         <message>
-            <source>Ma&amp;de at</source>
+            <source>Ma&amp;de</source>
             <translation>Her&amp;gestellt am</translation>
         </message>
         <message>
@@ -16012,7 +16012,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Größter Beitrag zu seiner Unsicherheit: %1, %2 der Varianz.</translation>
         </message>
         <message>
-            <source>Good until %1.</source>
+            <source>Use by %1.</source>
             <translation>Verwendbar bis %1.</translation>
         </message>
         <message>
@@ -16020,7 +16020,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Eine Wägung: %1. u ist eine Standardunsicherheit (k = 1).</translation>
         </message>
         <message>
-            <source>The last good day of %1, %2, is past.</source>
+            <source>The use-by date of %1, %2, is past.</source>
             <translation>Der letzte Verwendungstag von %1, %2, ist vorbei.</translation>
         </message>
         <message>
@@ -16091,7 +16091,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Messkolben (u)</translation>
         </message>
         <message>
-            <source>Made at, by</source>
+            <source>Made, by</source>
             <translation>Hergestellt, von</translation>
         </message>
         <message>
@@ -16111,7 +16111,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>keine Angabe</translation>
         </message>
         <message>
-            <source>Good until</source>
+            <source>Use by</source>
             <translation>Verwendbar bis</translation>
         </message>
         <message>
@@ -16143,7 +16143,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Bemerkung</translation>
         </message>
         <message>
-            <source>Thrown away, because</source>
+            <source>Discarded because</source>
             <translation>Entsorgt, weil</translation>
         </message>
         <message>
@@ -16159,11 +16159,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Noch hat ihn kein Lauf verwendet. Neuer Lauf bietet ihn an, solange er verwendbar ist.</translation>
         </message>
         <message>
-            <source>What</source>
+            <source>Item</source>
             <translation>Was</translation>
         </message>
         <message>
-            <source>How</source>
+            <source>Value</source>
             <translation>Wie</translation>
         </message>
         <message>
@@ -16171,7 +16171,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Lauf</translation>
         </message>
         <message>
-            <source>Begun</source>
+            <source>Started</source>
             <translation>Begonnen</translation>
         </message>
         <message>
@@ -16183,7 +16183,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Wiederfindung</translation>
         </message>
         <message>
-            <source>&amp;Throw it away</source>
+            <source>D&amp;iscard</source>
             <translation>En&amp;tsorgen</translation>
         </message>
         <message>
@@ -16203,7 +16203,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Angeben, warum; das Buch bewahrt es auf.</translation>
         </message>
         <message>
-            <source>Thrown away: it is not offered any more; the runs that used it keep it.</source>
+            <source>Discarded: it is not offered any more; the runs that used it keep it.</source>
             <translation>Entsorgt: Er wird nicht mehr angeboten; die Läufe, die ihn verwendet haben, behalten ihn.</translation>
         </message>
         <message>
@@ -16211,11 +16211,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Wiederfindung über die Lebensdauer, von allem aus dieser Substanz</translation>
         </message>
         <message>
-            <source>Analyte molecules in one of the substance</source>
+            <source>Analyte molecules per molecule of substance</source>
             <translation>Analytmoleküle je Substanzmolekül</translation>
         </message>
         <message>
-            <source>Thrown away, b&amp;ecause</source>
+            <source>Discarded b&amp;ecause</source>
             <translation>&amp;Entsorgt, weil</translation>
         </message>
         <message>
@@ -16643,7 +16643,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Status</translation>
         </message>
         <message>
-            <source>; good until %1</source>
+            <source>; use by %1</source>
             <translation>; verwendbar bis %1</translation>
         </message>
         <message>
@@ -16655,7 +16655,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>%1; %2</translation>
         </message>
         <message>
-            <source>; opened on %1, good until %2</source>
+            <source>; opened on %1, use by %2</source>
             <translation>; geöffnet am %1, verwendbar bis %2</translation>
         </message>
         <message>
@@ -16702,7 +16702,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>&amp;Masse darin (mg, darf leer sein)</translation>
         </message>
         <message>
-            <source>Kept at (may be empty)</source>
+            <source>Storage place (may be empty)</source>
             <translation>Aufbewahrt in (darf leer sein)</translation>
         </message>
         <message>
@@ -16784,7 +16784,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>&amp;Wieder in Arbeit nehmen</translation>
         </message>
         <message>
-            <source>%1, version %2, begun %3, %4, revision %5</source>
+            <source>%1, version %2, started %3, %4, revision %5</source>
             <translation>%1, Version %2, begonnen %3, %4, Revision %5</translation>
         </message>
         <message>
@@ -16909,7 +16909,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Proben anmelden</translation>
         </message>
         <message>
-            <source>Key a line for each sample, or copy one or more columns from a spreadsheet and paste them here (Ctrl+V). The first line may name the columns, a measurand too; otherwise they are, in this order: %1.</source>
+            <source>Key a line for each sample, or copy one or more columns from a spreadsheet and paste them here (Ctrl+V). The first line may hold column names, measurands included; otherwise the columns are, in this order: %1.</source>
             <translation>Für jede Probe eine Zeile eingeben oder eine oder mehrere Spalten aus einer Tabellenkalkulation kopieren und hier einfügen (Strg+V). Die erste Zeile darf die Spalten benennen, auch eine Messgröße; sonst gilt diese Reihenfolge: %1.</translation>
         </message>
         <message>
@@ -16976,15 +16976,15 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>%1 auf %2</translation>
         </message>
         <message>
-            <source>type a dilution as 20, its steps as 5 to 100, or the sample volume as 0.5 mL</source>
+            <source>type a dilution, e.g. 20, its steps, e.g. 5 to 100, or the sample volume, e.g. 0.5 mL</source>
             <translation>eine Verdünnung wie 20 eingeben, ihre Schritte wie 5 auf 100 oder das Probenvolumen wie 0,5 mL</translation>
         </message>
         <message>
-            <source>a dilution is by more than 1; for more sample type its volume, as 0.5 mL</source>
+            <source>a dilution is by more than 1; for more sample type its volume, e.g. 0.5 mL</source>
             <translation>eine Verdünnung ist größer als 1; für mehr Probe ihr Volumen eingeben, etwa 0,5 mL</translation>
         </message>
         <message>
-            <source>usual pipettes and flasks make no dilution of %1; type its steps, as 5 to 100</source>
+            <source>usual pipettes and flasks make no dilution of %1; type its steps, e.g. 5 to 100</source>
             <translation>übliche Pipetten und Messkolben ergeben keine Verdünnung von %1; die Schritte eingeben, etwa 5 auf 100</translation>
         </message>
         <message>
@@ -16992,11 +16992,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>, dann </translation>
         </message>
         <message>
-            <source>a step goes from less to more, as 5 to 100</source>
+            <source>a step goes from less to more, e.g. 5 to 100</source>
             <translation>ein Schritt geht von weniger zu mehr, etwa 5 auf 100</translation>
         </message>
         <message>
-            <source>no tube takes that volume of sample; type it in mL, as 0.5 mL</source>
+            <source>no tube takes that volume of sample; type it in mL, e.g. 0.5 mL</source>
             <translation>kein Ansatz fasst dieses Probenvolumen; in mL eingeben, etwa 0,5 mL</translation>
         </message>
         <message>
@@ -17343,7 +17343,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
     <context>
         <name>plateau::ui::ReportDialog</name>
         <message>
-            <source>Number of the report</source>
+            <source>Report number</source>
             <translation>Nummer des Berichts</translation>
         </message>
         <message>
@@ -17387,7 +17387,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Abweichungen von der Methode</translation>
         </message>
         <message>
-            <source>Results from elsewhere</source>
+            <source>Results from external providers</source>
             <translation>Ergebnisse externer Anbieter</translation>
         </message>
         <message>
@@ -17395,7 +17395,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Meinungen und Interpretationen</translation>
         </message>
         <message>
-            <source>Whatever else was asked for</source>
+            <source>Additional information requested</source>
             <translation>Weitere verlangte Angaben</translation>
         </message>
         <message>
@@ -17419,7 +17419,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Was der Bericht außerdem sagt</translation>
         </message>
         <message>
-            <source>Choose the &amp;file…</source>
+            <source>&amp;Save as PDF…</source>
             <translation>&amp;Datei wählen…</translation>
         </message>
         <message>
@@ -17958,15 +17958,15 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>, </translation>
         </message>
         <message>
-            <source>A reviewer or a head decides here, and %1 is an analyst.</source>
+            <source>A reviewer or a head decides here; %1 is an analyst.</source>
             <translation>Hier entscheidet ein Bewerter oder die Laborleitung, und %1 hat die Rolle Analytiker.</translation>
         </message>
         <message>
-            <source>A reviewer or a head decides here, and %1 are analysts.</source>
+            <source>A reviewer or a head decides here; %1 are analysts.</source>
             <translation>Hier entscheidet ein Bewerter oder die Laborleitung, und %1 haben die Rolle Analytiker.</translation>
         </message>
         <message>
-            <source>Who may: %1.</source>
+            <source>May decide: %1.</source>
             <translation>Entscheiden darf: %1.</translation>
         </message>
         <message>
@@ -18288,7 +18288,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Mit 0 zählt er den ganzen Tag mit vollem Gehalt; die Methode rechnet mit einem Verlust von %1 % pro Stunde.</translation>
         </message>
         <message>
-            <source>Say when it was made, as 8:10, so that its strength at use can be worked out.</source>
+            <source>Say when it was made, such as 8:10, so that its strength at use can be worked out.</source>
             <translation>Angeben, wann er hergestellt wurde, z. B. 8:10, damit sein Gehalt bei Verwendung berechnet werden kann.</translation>
         </message>
     </context>
@@ -18429,11 +18429,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>&amp;Mehr Filter</translation>
         </message>
         <message>
-            <source>&amp;Keep filter</source>
+            <source>&amp;Save filter</source>
             <translation>&amp;Filter speichern</translation>
         </message>
         <message>
-            <source>Forget it</source>
+            <source>Delete filter</source>
             <translation>Vergessen</translation>
         </message>
         <message>
@@ -18473,7 +18473,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>nach Methode</translation>
         </message>
         <message>
-            <source>Kept filters</source>
+            <source>Saved filters</source>
             <translation>Gespeicherte Filter</translation>
         </message>
         <message>
@@ -18481,7 +18481,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Name eines Filters</translation>
         </message>
         <message>
-            <source>Name of a kept filter</source>
+            <source>Name of a saved filter</source>
             <translation>Name eines gespeicherten Filters</translation>
         </message>
         <message>
@@ -18493,7 +18493,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Titel, Probe, Person, Bemerkung … oder gedruckten Code fin&amp;den</translation>
         </message>
         <message>
-            <source>Kept filter</source>
+            <source>Saved filter</source>
             <translation>Gespeicherter Filter</translation>
         </message>
         <message>
@@ -18682,7 +18682,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Charge</translation>
         </message>
         <message>
-            <source>last good day</source>
+            <source>use-by date</source>
             <translation>letzter Verwendungstag</translation>
         </message>
         <message>
@@ -19705,7 +19705,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Verd&amp;ünnungsschritt hinzufügen</translation>
         </message>
         <message>
-            <source>Ta&amp;ke the last step away</source>
+            <source>Remove the &amp;last step</source>
             <translation>Letzten Schritt ent&amp;fernen</translation>
         </message>
         <message>
@@ -19815,7 +19815,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Probenblindwert</translation>
         </message>
         <message>
-            <source>Spike of the standard (mL)</source>
+            <source>Spike (mL)</source>
             <translation>Aufstockung mit dem Standard (mL)</translation>
         </message>
         <message>
@@ -19827,7 +19827,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Matrix</translation>
         </message>
         <message>
-            <source>Received at</source>
+            <source>Received</source>
             <translation>Eingegangen am</translation>
         </message>
         <message>
@@ -19847,7 +19847,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>%1: auffüllen auf (mL)</translation>
         </message>
         <message>
-            <source>Make up to (mL)</source>
+            <source>Make to (mL)</source>
             <translation>Auffüllen auf (mL)</translation>
         </message>
         <message>
@@ -19862,7 +19862,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken, dann den Vorgang wiederholen.</translation>
         </message>
         <message>
-            <source>Samples that wait</source>
+            <source>Samples waiting</source>
             <translation>Wartende Proben</translation>
         </message>
         <message>
@@ -20185,7 +20185,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Form</translation>
         </message>
         <message>
-            <source>Received at</source>
+            <source>Received</source>
             <translation>Eingegangen am</translation>
         </message>
         <message>
@@ -20243,7 +20243,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Name</translation>
         </message>
         <message>
-            <source>received</source>
+            <source>received at</source>
             <translation>Eingang</translation>
         </message>
         <message>
@@ -20518,7 +20518,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>%1 Tage</translation>
         </message>
         <message>
-            <source>thrown away</source>
+            <source>discarded</source>
             <translation>entsorgt</translation>
         </message>
         <message>
@@ -20562,7 +20562,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Die Dichte</translation>
         </message>
         <message>
-            <source>The last good day</source>
+            <source>The use-by date</source>
             <translation>Der letzte Verwendungstag</translation>
         </message>
         <message>
@@ -20570,7 +20570,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Wofür sie ist</translation>
         </message>
         <message>
-            <source>Analyte molecules in one</source>
+            <source>Analyte molecules per molecule</source>
             <translation>Analytmoleküle je Molekül</translation>
         </message>
         <message>
@@ -20633,11 +20633,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Status</translation>
         </message>
         <message>
-            <source>When made (k = 2)</source>
+            <source>Strength when made (k = 2)</source>
             <translation>Bei Herstellung (k = 2)</translation>
         </message>
         <message>
-            <source>Made at</source>
+            <source>Made</source>
             <translation>Hergestellt</translation>
         </message>
         <message>
@@ -20695,7 +20695,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
     <context>
         <name>plateau::ui::SubjectForm</name>
         <message>
-            <source>what was re&amp;jected too</source>
+            <source>re&amp;jected too</source>
             <translation>auch ver&amp;worfene</translation>
         </message>
         <message>
@@ -20715,7 +20715,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>i&amp;n</translation>
         </message>
         <message>
-            <source>Only lo&amp;t</source>
+            <source>lo&amp;t</source>
             <translation>Nur Char&amp;ge</translation>
         </message>
         <message>
@@ -20786,11 +20786,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>&amp;Reinheit (%)</translation>
         </message>
         <message>
-            <source>&amp;Water beyond the formula (%)</source>
+            <source>Mois&amp;ture, not in the formula (%)</source>
             <translation>&amp;Wasser über die Formel hinaus (%)</translation>
         </message>
         <message>
-            <source>&amp;Molar mass, crystal water included (g/mol)</source>
+            <source>&amp;Molar mass, incl. water of crystallisation (g/mol)</source>
             <translation>&amp;Molare Masse, mit Kristallwasser (g/mol)</translation>
         </message>
         <message>
@@ -20798,7 +20798,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>&amp;Dichte einer Flüssigkeit (g/mL)</translation>
         </message>
         <message>
-            <source>Last good &amp;day</source>
+            <source>Use-by &amp;date</source>
             <translation>Letzter Verwendungs&amp;tag</translation>
         </message>
         <message>
@@ -20849,7 +20849,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
     <context>
         <name>plateau::ui::TakingsModel</name>
         <message>
-            <source>Begun</source>
+            <source>Started</source>
             <translation>Begonnen</translation>
         </message>
         <message>
@@ -21022,7 +21022,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>min</translation>
         </message>
         <message>
-            <source>&amp;Judge a second rack in its waiting times</source>
+            <source>&amp;Judge whether a second rack fits in between</source>
             <translation>Zweites Rack in den Wartezeiten &amp;beurteilen</translation>
         </message>
         <message>
@@ -21177,7 +21177,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Kein Standard ist verwendbar. Ein frischer wird unter Standards eingetragen.</translation>
         </message>
         <message>
-            <source>Falling due</source>
+            <source>Due or running out</source>
             <translation>Fällig oder knapp</translation>
         </message>
         <message>
@@ -21185,7 +21185,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>In den nächsten Tagen wird keine Geräteprüfung fällig, und keine Charge läuft ab.</translation>
         </message>
         <message>
-            <source>Decided last</source>
+            <source>Latest decisions</source>
             <translation>Zuletzt entschieden</translation>
         </message>
         <message>
@@ -21212,7 +21212,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Lauf</translation>
         </message>
         <message>
-            <source>To</source>
+            <source>Concerning</source>
             <translation>Woran</translation>
         </message>
         <message>
@@ -21454,7 +21454,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Etikett einer Charge geändert</translation>
         </message>
         <message>
-            <source>lot thrown away</source>
+            <source>lot discarded</source>
             <translation>Charge entsorgt</translation>
         </message>
         <message>
@@ -21470,7 +21470,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Standard hergestellt</translation>
         </message>
         <message>
-            <source>standard thrown away</source>
+            <source>standard discarded</source>
             <translation>Standard entsorgt</translation>
         </message>
         <message>
@@ -21623,11 +21623,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Extrakt eines Feststoffs</translation>
         </message>
         <message>
-            <source>Below each number stands whose it is. Type over one to take another for this run alone; empty it to go back.</source>
+            <source>The source is given below each number. Type over a number to change it for this run only; clear it to restore it.</source>
             <translation>Unter jeder Zahl steht, wer sie verantwortet. Eine überschreiben, um nur für diesen Lauf eine andere zu nehmen; leeren, um zurückzugehen.</translation>
         </message>
         <message>
-            <source>Common practice, until the laboratory says its own under Books, Laboratory: %1 of %2.</source>
+            <source>Still common practice: %1 of %2; set your own under Books, Laboratory.</source>
             <translation>Gängige Praxis, bis das Labor unter Bücher, Labor eigene Werte angibt: %1 von %2.</translation>
         </message>
         <message>
@@ -21832,7 +21832,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Warum sie wartet</translation>
         </message>
         <message>
-            <source>Received at</source>
+            <source>Received</source>
             <translation>Eingegangen am</translation>
         </message>
     </context>
@@ -21855,11 +21855,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>davon %1 nehmen</translation>
         </message>
         <message>
-            <source>dilute at least %1 times</source>
+            <source>dilute at least %1-fold</source>
             <translation>mindestens %1-fach verdünnen</translation>
         </message>
         <message>
-            <source>dilute %1 times</source>
+            <source>dilute %1-fold</source>
             <translation>%1-fach verdünnen</translation>
         </message>
         <message>
@@ -21926,7 +21926,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Molare Masse der Substanz</translation>
         </message>
         <message>
-            <source>Analyte molecules in one of it</source>
+            <source>Analyte molecules per molecule</source>
             <translation>Analytmoleküle je Molekül</translation>
         </message>
         <message>
@@ -21997,7 +21997,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Laufdatei &amp;öffnen…</translation>
         </message>
         <message>
-            <source>&amp;Save a copy of the run as file…</source>
+            <source>&amp;Save a copy of the run as a file…</source>
             <translation>&amp;Kopie des Laufs als Datei speichern…</translation>
         </message>
         <message>
@@ -22025,7 +22025,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>&amp;Beenden</translation>
         </message>
         <message>
-            <source>What is next is &amp;done now</source>
+            <source>Mark what is next as &amp;done</source>
             <translation>Das Nächste ist jetzt &amp;erledigt</translation>
         </message>
         <message>
@@ -22249,7 +22249,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Charge</translation>
         </message>
         <message>
-            <source>until %1</source>
+            <source>use by %1</source>
             <comment>the last good day of a lot</comment>
             <translation>bis %1</translation>
         </message>

@@ -1198,7 +1198,7 @@
             <translation>Media del cero, desviación como máximo</translation>
         </message>
         <message>
-            <source>Last digit that it shows</source>
+            <source>Resolution of the display</source>
             <translation>Última cifra que muestra</translation>
         </message>
         <message>
@@ -1434,7 +1434,7 @@
             <translation>%1, quedan %2</translation>
         </message>
         <message>
-            <source>up to %1, %2 left</source>
+            <source>at most %1, at least %2 left</source>
             <translation>hasta %1, quedan %2</translation>
         </message>
         <message>
@@ -1490,7 +1490,7 @@
             <translation>algunas</translation>
         </message>
         <message>
-            <source>nearest of %1</source>
+            <source>worst of %1</source>
             <translation>el más cercano al límite, de %1</translation>
         </message>
         <message>
@@ -2223,7 +2223,7 @@
             <translation>Sospeche una interferencia o un error de pipeteo.</translation>
         </message>
         <message>
-            <source>lot's last good day</source>
+            <source>lot's use-by date</source>
             <translation>caducidad del lote</translation>
         </message>
         <message>
@@ -2786,15 +2786,15 @@
     <context>
         <name>plateau::exchange::Decimal</name>
         <message>
-            <source>Enter a number, as 0.512 or 0,512.</source>
+            <source>Enter a number, such as 0.512 or 0,512.</source>
             <translation>Introduzca un número, como 0.512 o 0,512.</translation>
         </message>
         <message>
-            <source>There is more than one decimal mark; a number has one, as 0.512 or 0,512.</source>
+            <source>There is more than one decimal mark; a number has one, as in 0.512 or 0,512.</source>
             <translation>Hay más de un signo decimal; un número tiene uno, como 0.512 o 0,512.</translation>
         </message>
         <message>
-            <source>Write the number without thousands marks or blanks, as 1500.2 or 1500,2.</source>
+            <source>Write the number without thousands marks or blanks, e.g. 1500.2 or 1500,2.</source>
             <translation>Escriba el número sin separadores de millares ni espacios, como 1500.2 o 1500,2.</translation>
         </message>
         <message>
@@ -2806,7 +2806,7 @@
             <translation>Escriba el número con las cifras 0 a 9.</translation>
         </message>
         <message>
-            <source>There is no digit in it; enter a number, as 0.512 or 0,512.</source>
+            <source>There is no digit in it; enter a number, such as 0.512 or 0,512.</source>
             <translation>No hay ninguna cifra; introduzca un número, como 0.512 o 0,512.</translation>
         </message>
         <message>
@@ -2883,11 +2883,11 @@
             <translation>se esperaba una lista de dos números, desde y hasta</translation>
         </message>
         <message>
-            <source>expected a time with its offset, as 2026-03-02T09:10:00+01:00 or ending in Z, found %1</source>
+            <source>expected a time with its offset, such as 2026-03-02T09:10:00+01:00 or ending in Z, found %1</source>
             <translation>se esperaba una hora con su desfase, como 2026-03-02T09:10:00+01:00 o terminada en Z, se encontró %1</translation>
         </message>
         <message>
-            <source>expected a date, as 2026-03-02, found %1</source>
+            <source>expected a date, such as 2026-03-02, found %1</source>
             <translation>se esperaba una fecha, como 2026-03-02, se encontró %1</translation>
         </message>
         <message>
@@ -2999,11 +2999,11 @@
             <translation>Esa hora aún está por llegar; indique la hora en que se hizo.</translation>
         </message>
         <message>
-            <source>Enter a time, as 8:10, or with its day, as %1 8:10.</source>
+            <source>Enter a time, such as 8:10, or with the date, such as %1 8:10.</source>
             <translation>Introduzca una hora, como 8:10, o con su día, como %1 8:10.</translation>
         </message>
         <message>
-            <source>That is not a time: write it as 8:10, or with its day, as %1 8:10.</source>
+            <source>That is not a time: write it as 8:10, or with the date, as %1 8:10.</source>
             <translation>Eso no es una hora: escríbala como 8:10, o con su día, como %1 8:10.</translation>
         </message>
     </context>
@@ -3468,7 +3468,7 @@
             <translation>Un encabezado tiene de 0 a %1 líneas.</translation>
         </message>
         <message>
-            <source>Where commas separate the columns, the decimal sign has to be the point.</source>
+            <source>Where commas separate the columns, the decimal mark has to be the point.</source>
             <translation>Si las columnas se separan con comas, el signo decimal tiene que ser el punto.</translation>
         </message>
         <message>
@@ -3574,11 +3574,11 @@
             <translation>El texto no es UTF-8 en %1; elija la otra codificación si es Latin-1.</translation>
         </message>
         <message>
-            <source>It is written with a comma, but the decimal sign is set to the point.</source>
+            <source>It is written with a comma, but the decimal mark is set to the point.</source>
             <translation>Está escrito con coma, pero el signo decimal está ajustado al punto.</translation>
         </message>
         <message>
-            <source>It is written with a point, but the decimal sign is set to the comma.</source>
+            <source>It is written with a point, but the decimal mark is set to the comma.</source>
             <translation>Está escrito con punto, pero el signo decimal está ajustado a la coma.</translation>
         </message>
         <message>
@@ -3619,7 +3619,7 @@
             <translation>está en blanco; indique el id u omita el campo</translation>
         </message>
         <message>
-            <source>expected a number or a list of timed readings, found %1; leave a reading out that is not taken yet</source>
+            <source>expected a number or a list of timed readings, found %1; leave out a reading that has not been taken yet</source>
             <translation>se esperaba un número o una lista de lecturas con hora, se encontró %1; omita una lectura que aún no se ha tomado</translation>
         </message>
         <message>
@@ -5228,7 +5228,7 @@
             <translation>el registro de auditoría</translation>
         </message>
         <message>
-            <source>Kept are the newest %1 backups, and the last one of each of the latest %2 days and %3 months that have one, and of every year.</source>
+            <source>The newest %1 backups are kept, and the last of each of the latest %2 days and %3 months that have one, and of every year.</source>
             <translation>Se conservan las %1 copias de seguridad más recientes, y la última de cada uno de los %2 días y los %3 meses más recientes que tengan una, y de cada año.</translation>
         </message>
         <message>
@@ -5564,7 +5564,7 @@
             <translation>El lote no se ha guardado: %1.</translation>
         </message>
         <message>
-            <source>The lot %1 was not stored: its last good day is not a real date.</source>
+            <source>The lot %1 was not stored: its use-by date is not a real date.</source>
             <translation>El lote %1 no se ha guardado: su fecha de caducidad no es un día que exista.</translation>
         </message>
         <message>
@@ -5656,7 +5656,7 @@
             <translation>importado de %1 el %2</translation>
         </message>
         <message>
-            <source>on record with its runs</source>
+            <source>from its runs</source>
             <translation>registrado con sus tandas</translation>
         </message>
         <message>
@@ -6164,11 +6164,11 @@
             <translation>%1 de %2</translation>
         </message>
         <message>
-            <source>The standard was not thrown away, since that needs a reason: say why.</source>
+            <source>The standard was not discarded, since that needs a reason: say why.</source>
             <translation>El patrón no se ha desechado, porque eso necesita un motivo: indique por qué.</translation>
         </message>
         <message>
-            <source>The standard %1 was thrown away already; nothing was stored.</source>
+            <source>The standard %1 was discarded already; nothing was stored.</source>
             <translation>El patrón %1 ya se había desechado; no se ha guardado nada.</translation>
         </message>
         <message>
@@ -6548,7 +6548,7 @@
             <translation>patrón preparado</translation>
         </message>
         <message>
-            <source>standard thrown away</source>
+            <source>standard discarded</source>
             <translation>patrón desechado</translation>
         </message>
         <message>
@@ -6676,7 +6676,7 @@
             <translation>intervalo (días)</translation>
         </message>
         <message>
-            <source>last good day</source>
+            <source>use-by date</source>
             <translation>caducidad</translation>
         </message>
         <message>
@@ -6860,7 +6860,7 @@
             <translation>sustancia seca en un envase</translation>
         </message>
         <message>
-            <source>dry substance thrown away</source>
+            <source>dry substance discarded</source>
             <translation>sustancia seca desechada</translation>
         </message>
         <message>
@@ -6940,7 +6940,7 @@
             <translation>corregido</translation>
         </message>
         <message>
-            <source>thrown away</source>
+            <source>discarded</source>
             <translation>desechado</translation>
         </message>
         <message>
@@ -7496,7 +7496,7 @@
             <translation>dispersión según</translation>
         </message>
         <message>
-            <source>begun</source>
+            <source>started</source>
             <translation>comenzada</translation>
         </message>
         <message>
@@ -7544,7 +7544,7 @@
             <translation>anchura de los límites</translation>
         </message>
         <message>
-            <source>good until</source>
+            <source>use by</source>
             <translation>válido hasta</translation>
         </message>
         <message>
@@ -7895,19 +7895,19 @@
             <translation>sin abrir</translation>
         </message>
         <message>
-            <source>open too long, was good until %1</source>
+            <source>open too long, was to be used by %1</source>
             <translation>abierto demasiado tiempo, era válido hasta %1</translation>
         </message>
         <message>
-            <source>dissolved too long ago, was good until %1</source>
+            <source>dissolved too long ago, was to be used by %1</source>
             <translation>disuelto hace demasiado, era válido hasta %1</translation>
         </message>
         <message>
-            <source>stored too long, was good until %1</source>
+            <source>stored too long, was to be used by %1</source>
             <translation>guardado demasiado tiempo, era válido hasta %1</translation>
         </message>
         <message>
-            <source>what it was filled from was good until %1</source>
+            <source>what it was filled from was to be used by %1</source>
             <translation>aquello de lo que se llenó era válido hasta %1</translation>
         </message>
         <message>
@@ -7943,11 +7943,11 @@
             <translation>tomado más de lo que contenía</translation>
         </message>
         <message>
-            <source>good until tonight</source>
+            <source>use by tonight</source>
             <translation>válido hasta esta noche</translation>
         </message>
         <message>
-            <source>good until %1</source>
+            <source>use by %1</source>
             <translation>válido hasta %1</translation>
         </message>
         <message>
@@ -7967,7 +7967,7 @@
             <translation>%1: %2, y esta tanda tomó de él el %3.</translation>
         </message>
         <message>
-            <source>%1: good until %2; a repeat after that takes another.</source>
+            <source>%1: use by %2; a repeat after that takes another.</source>
             <translation>%1: válido hasta %2; una repetición posterior toma otro.</translation>
         </message>
         <message numerus="yes">
@@ -8463,7 +8463,7 @@
             <translation>no debe ser mayor que makeUpTo_mL: %1 mL no se pueden enrasar a %2 mL</translation>
         </message>
         <message>
-            <source>dilutes more than %1 times; check the volumes</source>
+            <source>dilutes more than %1-fold; check the volumes</source>
             <translation>diluye más de %1 veces; compruebe los volúmenes</translation>
         </message>
         <message>
@@ -8878,7 +8878,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Las ci&amp;fras sin signo decimal son milésimas: 512 es 0,512</translation>
         </message>
         <message>
-            <source>&amp;Keep</source>
+            <source>S&amp;ave</source>
             <translation>Gu&amp;ardar</translation>
         </message>
         <message>
@@ -8910,7 +8910,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Antelació&amp;n del aviso</translation>
         </message>
         <message>
-            <source>Soon is one low tone, now two, late three high ones.</source>
+            <source>Soon: one low tone. Now: two tones. Late: three high tones.</source>
             <translation>Pronto es un tono grave, ahora son dos, tarde son tres agudos.</translation>
         </message>
         <message>
@@ -9053,7 +9053,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
     <context>
         <name>plateau::ui::CellsTable</name>
         <message>
-            <source>Type to fill a cell, Enter goes on, F2 changes what is there. Insert adds a row, Ctrl+Delete takes it away, Alt+Up and Alt+Down move it, Ctrl+Z takes back.</source>
+            <source>Type to fill a cell, Enter goes on, F2 changes what is there. Insert adds a row, Ctrl+Delete removes it, Alt+Up and Alt+Down move it, Ctrl+Z undoes.</source>
             <translation>Escriba para rellenar una celda, Intro avanza, F2 cambia lo que hay. Insert añade una fila, Ctrl+Supr la quita, Alt+Arriba y Alt+Abajo la mueven, Ctrl+Z deshace.</translation>
         </message>
         <message>
@@ -9241,7 +9241,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Un certificado, una instrucción; de límites que no sean los propuestos y de aquello con lo que se comprobó.</translation>
         </message>
         <message>
-            <source>Limits and standards fro&amp;m</source>
+            <source>Source of li&amp;mits and standards</source>
             <translation>Lím&amp;ites y patrones según</translation>
         </message>
         <message>
@@ -9293,7 +9293,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>No superada. Una vez guardada, las tandas que lo usen llevan una advertencia. Póngalo fuera de uso, o haga que lo reparen y compruébelo de nuevo.</translation>
         </message>
         <message>
-            <source>Standard uncertainty for the budgets (k = 1): %1.</source>
+            <source>For the budgets: standard uncertainty (k = 1) of %1.</source>
             <translation>Incertidumbre típica para los balances (k = 1): %1.</translation>
         </message>
         <message>
@@ -9304,7 +9304,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
     <context>
         <name>plateau::ui::ChecksModel</name>
         <message>
-            <source>fail</source>
+            <source>failed</source>
             <translation>no superada</translation>
         </message>
         <message>
@@ -9324,7 +9324,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>anotado</translation>
         </message>
         <message>
-            <source>pass</source>
+            <source>passed</source>
             <translation>superada</translation>
         </message>
         <message>
@@ -9363,11 +9363,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>punto o coma</translation>
         </message>
         <message>
-            <source>point, as 0.512</source>
+            <source>point, as in 0.512</source>
             <translation>punto, como 0.512</translation>
         </message>
         <message>
-            <source>comma, as 0,512</source>
+            <source>comma, as in 0,512</source>
             <translation>coma, como 0,512</translation>
         </message>
         <message>
@@ -9663,7 +9663,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>E&amp;xportar todo…</translation>
         </message>
         <message>
-            <source>Notebook o&amp;ut of an export…</source>
+            <source>No&amp;tebook from an export…</source>
             <translation>C&amp;uaderno a partir de una exportación…</translation>
         </message>
         <message>
@@ -9749,7 +9749,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Detenido; no se ha hecho ninguna copia de seguridad.</translation>
         </message>
         <message>
-            <source>They go to %1, if the notebook has changed since the last one: when the program starts, every hour, and when it ends, alongside the work. Each is opened and checked. %2</source>
+            <source>They are written to %1 when the program starts, every hour and when it ends, if the notebook has changed; work goes on meanwhile. Each is opened and checked. %2</source>
             <translation>Van a %1, si el cuaderno ha cambiado desde la última: al iniciar el programa, cada hora y al terminar, sin interrumpir el trabajo. Cada una se abre y se comprueba. %2</translation>
         </message>
         <message>
@@ -9780,7 +9780,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
     <context>
         <name>plateau::ui::DayExample</name>
         <message>
-            <source>as %1</source>
+            <source>e.g. %1</source>
             <comment>a day, in an empty field</comment>
             <translation>como %1</translation>
         </message>
@@ -10427,7 +10427,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Estado</translation>
         </message>
         <message>
-            <source>Checked until</source>
+            <source>Next check due</source>
             <translation>Vigente hasta</translation>
         </message>
         <message>
@@ -11214,7 +11214,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Comprobación %1 de %2: %3.</translation>
         </message>
         <message>
-            <source>Standard uncertainty (k = 1): %1.</source>
+            <source>Standard uncertainty (k = 1) of %1.</source>
             <translation>Incertidumbre típica (k = 1): %1.</translation>
         </message>
         <message>
@@ -11281,7 +11281,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Esc</translation>
         </message>
         <message>
-            <source>Back to the list, or leave what was begun; what is not stored is asked about</source>
+            <source>Back to the list, or leave what was begun; asks about anything not stored</source>
             <translation>Volver a la lista, o dejar lo empezado; se pregunta por lo que no está guardado</translation>
         </message>
         <message>
@@ -11517,7 +11517,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>A las secciones de un método o del laboratorio</translation>
         </message>
         <message>
-            <source>Menu %1</source>
+            <source>%1 menu</source>
             <translation>Menú %1</translation>
         </message>
         <message>
@@ -11745,7 +11745,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>La hoja se dibuja cuando sus números son correctos.</translation>
         </message>
         <message>
-            <source>Labels to print: %1, from label %2 of %3 on (row %4, column %5). Sheets needed: %6. Hatched: gone.</source>
+            <source>Labels to print: %1, from label %2 of %3 on (row %4, column %5). Sheets needed: %6. Hatched: used.</source>
             <translation>Etiquetas por imprimir: %1, desde la %2 de %3 (fila %4, columna %5). Hojas necesarias: %6. Rayadas: ya gastadas.</translation>
         </message>
     </context>
@@ -12426,11 +12426,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>A f&amp;echa de</translation>
         </message>
         <message>
-            <source>Decision rul&amp;e</source>
+            <source>&amp;Decision rule</source>
             <translation>&amp;Regla de decisión</translation>
         </message>
         <message>
-            <source>Guar&amp;d band</source>
+            <source>&amp;Guard band</source>
             <translation>Banda de &amp;guarda</translation>
         </message>
         <message>
@@ -12446,7 +12446,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Gu&amp;ardar</translation>
         </message>
         <message>
-            <source>Take it awa&amp;y</source>
+            <source>R&amp;emove</source>
             <translation>&amp;Quitar</translation>
         </message>
         <message>
@@ -12562,7 +12562,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
     <context>
         <name>plateau::ui::Link</name>
         <message>
-            <source>Choose or type the serial port, as ttyUSB0.</source>
+            <source>Choose or type the serial port, such as ttyUSB0.</source>
             <translation>Elija o escriba el puerto serie, como ttyUSB0.</translation>
         </message>
         <message>
@@ -12899,7 +12899,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Una vez &amp;descongelado (días)</translation>
         </message>
         <message>
-            <source>&amp;Where it is kept</source>
+            <source>&amp;Where it is stored</source>
             <translation>&amp;Lugar donde se guarda</translation>
         </message>
         <message>
@@ -12927,7 +12927,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Así guardado se &amp;conserva (días)</translation>
         </message>
         <message>
-            <source>Say in what it was dissolved: choose a container, or key it, as water.</source>
+            <source>Say in what it was dissolved: choose a container, or key it, such as water.</source>
             <translation>Indique en qué se disolvió: elija un envase o escríbalo, por ejemplo agua.</translation>
         </message>
         <message>
@@ -12966,7 +12966,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>L&amp;ote</translation>
         </message>
         <message>
-            <source>Last good &amp;day</source>
+            <source>Use-by &amp;date</source>
             <translation>Ca&amp;ducidad</translation>
         </message>
         <message>
@@ -12986,7 +12986,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Indique qué lote es, tal como figura en la etiqueta; para el agua o un tampón propio basta el día en que se preparó.</translation>
         </message>
         <message>
-            <source>Last good day: %1</source>
+            <source>Use-by date: %1</source>
             <translation>Caducidad: %1</translation>
         </message>
         <message>
@@ -13029,7 +13029,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>; </translation>
         </message>
         <message>
-            <source>According to the ledger %1, of which runs took %2; left: %3.</source>
+            <source>According to the ledger: %1; ticked in runs: %2; left: %3.</source>
             <translation>Según los movimientos %1, de los que las tandas tomaron %2; quedan: %3.</translation>
         </message>
         <message>
@@ -13037,11 +13037,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Se abrió</translation>
         </message>
         <message>
-            <source>Some was taken outside a run</source>
+            <source>Some was taken, keyed by hand</source>
             <translation>Se tomó algo fuera de una tanda</translation>
         </message>
         <message>
-            <source>Some was spilt or thrown away</source>
+            <source>Some was spilt or discarded</source>
             <translation>Se derramó o se desechó algo</translation>
         </message>
         <message>
@@ -13145,7 +13145,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>así guardado se conserva: %1 días</translation>
         </message>
         <message>
-            <source>kept: %1</source>
+            <source>storage: %1</source>
             <translation>guardado: %1</translation>
         </message>
         <message>
@@ -13161,7 +13161,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Se abrió o se descongeló</translation>
         </message>
         <message>
-            <source>It was thrown away</source>
+            <source>It was discarded</source>
             <translation>Se desechó</translation>
         </message>
         <message>
@@ -13197,7 +13197,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Todavía no se ha marcado ninguna dosis de una tanda con este lote. Lo que se tomó de otro modo figura en los movimientos.</translation>
         </message>
         <message>
-            <source>Left according to the ledger: %1; runs took nothing from it.</source>
+            <source>Left according to the ledger: %1; ticked in runs: none.</source>
             <translation>Quedan según los movimientos: %1; las tandas no tomaron nada.</translation>
         </message>
         <message>
@@ -13217,7 +13217,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Volver a la lista  Esc</translation>
         </message>
         <message>
-            <source>Left according to the ledger: %1; taken outside runs: %2, by runs: nothing.</source>
+            <source>Left according to the ledger: %1; taken, keyed by hand: %2; ticked in runs: none.</source>
             <translation>Quedan según los movimientos: %1; tomado fuera de las tandas: %2, por las tandas: nada.</translation>
         </message>
     </context>
@@ -13228,7 +13228,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>recibido</translation>
         </message>
         <message>
-            <source>thrown away</source>
+            <source>discarded</source>
             <translation>desechado</translation>
         </message>
         <message>
@@ -13315,7 +13315,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Usar hasta</translation>
         </message>
         <message>
-            <source>Kept</source>
+            <source>Storage</source>
             <translation>Lugar</translation>
         </message>
     </context>
@@ -13362,7 +13362,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>%1 tomados.</translation>
         </message>
         <message>
-            <source>%1 thrown away.</source>
+            <source>%1 discarded.</source>
             <translation>%1 desechados.</translation>
         </message>
         <message>
@@ -13382,7 +13382,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>En el libro: %1, lote %2, %3. La etiqueta se queda aquí para el próximo envase de lo mismo.</translation>
         </message>
         <message>
-            <source>%1 Its last good day, %2, is past already.</source>
+            <source>%1 Its use-by date, %2, is past already.</source>
             <translation>%1 Su fecha de caducidad, %2, ya ha pasado.</translation>
         </message>
         <message>
@@ -13418,7 +13418,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Anotado; los movimientos lo conservan.</translation>
         </message>
         <message>
-            <source>Thrown away.</source>
+            <source>Discarded.</source>
             <translation>Desechado.</translation>
         </message>
         <message>
@@ -13430,7 +13430,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Anotado como sin abrir.</translation>
         </message>
         <message>
-            <source>In the book: %1, lot %2, %3, good until %4 by its label. The label stays here for the next container of it.</source>
+            <source>In the book: %1, lot %2, %3, use by %4 by its label. The label stays here for the next container of it.</source>
             <translation>En el libro: %1, lote %2, %3, válido hasta %4 según la etiqueta. La etiqueta se queda aquí para el próximo envase de lo mismo.</translation>
         </message>
     </context>
@@ -13546,7 +13546,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>&amp;Columnas separadas por</translation>
         </message>
         <message>
-            <source>&amp;Decimal sign</source>
+            <source>&amp;Decimal mark</source>
             <translation>Si&amp;gno decimal</translation>
         </message>
         <message>
@@ -14516,7 +14516,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Estado</translation>
         </message>
         <message>
-            <source>Where it comes from</source>
+            <source>Origin</source>
             <translation>Procedencia</translation>
         </message>
         <message>
@@ -14610,7 +14610,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>hace %1 días</translation>
         </message>
         <message>
-            <source>as 8:10, or with its day</source>
+            <source>e.g. 8:10, or with the date</source>
             <translation>como 8:10, o con su día</translation>
         </message>
     </context>
@@ -14790,7 +14790,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>De&amp;trás de</translation>
         </message>
         <message>
-            <source>&amp;Decimal sign</source>
+            <source>&amp;Decimal mark</source>
             <translation>Si&amp;gno decimal</translation>
         </message>
         <message>
@@ -14840,7 +14840,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Frase de contrase&amp;ña nueva</translation>
         </message>
         <message>
-            <source>The same aga&amp;in</source>
+            <source>Repea&amp;t passphrase</source>
             <translation>La misma de n&amp;uevo</translation>
         </message>
         <message>
@@ -14856,7 +14856,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Firmado &amp;por</translation>
         </message>
         <message>
-            <source>Passphrase of &amp;the one above</source>
+            <source>Si&amp;gner's passphrase</source>
             <translation>Frase de contraseña de qui&amp;en firma</translation>
         </message>
         <message>
@@ -14927,11 +14927,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
     <context>
         <name>plateau::ui::PersonsModel</name>
         <message>
-            <source>retired, signs nothing</source>
+            <source>retired, may not sign</source>
             <translation>de baja, no firma nada</translation>
         </message>
         <message>
-            <source>signs</source>
+            <source>may sign</source>
             <translation>firma</translation>
         </message>
         <message>
@@ -15250,7 +15250,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
     <context>
         <name>plateau::ui::PipetteSource</name>
         <message>
-            <source>%1, good until %2</source>
+            <source>%1, use by %2</source>
             <translation>%1, válido hasta %2</translation>
         </message>
         <message>
@@ -15632,7 +15632,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Utili&amp;zar un patrón</translation>
         </message>
         <message>
-            <source>Run a control of ke&amp;yed value</source>
+            <source>Run a control of &amp;known value</source>
             <translation>U&amp;sar un control con valor introducido</translation>
         </message>
         <message>
@@ -15684,7 +15684,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Lon&amp;gitud de onda</translation>
         </message>
         <message>
-            <source>Path &amp;length</source>
+            <source>Path len&amp;gth</source>
             <translation>&amp;Camino óptico</translation>
         </message>
         <message>
@@ -15743,7 +15743,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Está elegido el lote que se debe agotar primero; elija otro en su celda. Los lotes se llevan en Libros, Lotes.</translation>
         </message>
         <message>
-            <source>Samples that wait</source>
+            <source>Samples waiting</source>
             <translation>Muestras en espera</translation>
         </message>
         <message>
@@ -15932,7 +15932,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>&amp;Para</translation>
         </message>
         <message>
-            <source>Analyte &amp;molecules in one of the substance</source>
+            <source>Analyte &amp;molecules per molecule of substance</source>
             <translation>Moléculas d&amp;e analito por molécula de sustancia</translation>
         </message>
         <message>
@@ -15944,7 +15944,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>M&amp;asa pesada (mg)</translation>
         </message>
         <message>
-            <source>several portions as 50.3; 49.8</source>
+            <source>several portions, e.g. 50.3; 49.8</source>
             <translation>varias porciones como 50,3; 49,8</translation>
         </message>
         <message>
@@ -15952,7 +15952,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Nom&amp;bre en el matraz</translation>
         </message>
         <message>
-            <source>Ma&amp;de at</source>
+            <source>Ma&amp;de</source>
             <translation>Prepara&amp;do el</translation>
         </message>
         <message>
@@ -16012,7 +16012,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>La mayor parte de su incertidumbre procede de: %1, %2 de la varianza.</translation>
         </message>
         <message>
-            <source>Good until %1.</source>
+            <source>Use by %1.</source>
             <translation>Válido hasta %1.</translation>
         </message>
         <message>
@@ -16020,7 +16020,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Una pesada: %1. u es una incertidumbre típica (k = 1).</translation>
         </message>
         <message>
-            <source>The last good day of %1, %2, is past.</source>
+            <source>The use-by date of %1, %2, is past.</source>
             <translation>La fecha de caducidad de %1, %2, ya ha pasado.</translation>
         </message>
         <message>
@@ -16091,7 +16091,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Matraz (u)</translation>
         </message>
         <message>
-            <source>Made at, by</source>
+            <source>Made, by</source>
             <translation>Preparado el, por</translation>
         </message>
         <message>
@@ -16111,7 +16111,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>no se indica ninguna</translation>
         </message>
         <message>
-            <source>Good until</source>
+            <source>Use by</source>
             <translation>Válido hasta</translation>
         </message>
         <message>
@@ -16143,7 +16143,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Nota</translation>
         </message>
         <message>
-            <source>Thrown away, because</source>
+            <source>Discarded because</source>
             <translation>Desechado, porque</translation>
         </message>
         <message>
@@ -16159,11 +16159,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Aún no lo ha usado ninguna tanda. Nueva tanda lo propone mientras está vigente.</translation>
         </message>
         <message>
-            <source>What</source>
+            <source>Item</source>
             <translation>Dato</translation>
         </message>
         <message>
-            <source>How</source>
+            <source>Value</source>
             <translation>Valor</translation>
         </message>
         <message>
@@ -16171,7 +16171,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Tanda</translation>
         </message>
         <message>
-            <source>Begun</source>
+            <source>Started</source>
             <translation>Comenzada</translation>
         </message>
         <message>
@@ -16183,7 +16183,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Recuperación</translation>
         </message>
         <message>
-            <source>&amp;Throw it away</source>
+            <source>D&amp;iscard</source>
             <translation>&amp;Desecharlo</translation>
         </message>
         <message>
@@ -16203,7 +16203,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Indique por qué; el libro lo conserva.</translation>
         </message>
         <message>
-            <source>Thrown away: it is not offered any more; the runs that used it keep it.</source>
+            <source>Discarded: it is not offered any more; the runs that used it keep it.</source>
             <translation>Desechado: ya no se propone; las tandas que lo usaron lo conservan.</translation>
         </message>
         <message>
@@ -16211,11 +16211,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Recuperación según la antigüedad, de todos los patrones de esta sustancia</translation>
         </message>
         <message>
-            <source>Analyte molecules in one of the substance</source>
+            <source>Analyte molecules per molecule of substance</source>
             <translation>Moléculas de analito por molécula</translation>
         </message>
         <message>
-            <source>Thrown away, b&amp;ecause</source>
+            <source>Discarded b&amp;ecause</source>
             <translation>Desechado, &amp;porque</translation>
         </message>
         <message>
@@ -16643,7 +16643,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Estado</translation>
         </message>
         <message>
-            <source>; good until %1</source>
+            <source>; use by %1</source>
             <translation>; válido hasta %1</translation>
         </message>
         <message>
@@ -16655,7 +16655,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>%1; %2</translation>
         </message>
         <message>
-            <source>; opened on %1, good until %2</source>
+            <source>; opened on %1, use by %2</source>
             <translation>; abierto el %1, válido hasta %2</translation>
         </message>
         <message>
@@ -16702,7 +16702,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>&amp;Masa que contiene (mg, puede quedar vacía)</translation>
         </message>
         <message>
-            <source>Kept at (may be empty)</source>
+            <source>Storage place (may be empty)</source>
             <translation>Guardado en (puede quedar vacío)</translation>
         </message>
         <message>
@@ -16784,7 +16784,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Devolver &amp;a la mesa</translation>
         </message>
         <message>
-            <source>%1, version %2, begun %3, %4, revision %5</source>
+            <source>%1, version %2, started %3, %4, revision %5</source>
             <translation>%1, versión %2, comenzada %3, %4, edición %5</translation>
         </message>
         <message>
@@ -16909,7 +16909,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Registrar muestras</translation>
         </message>
         <message>
-            <source>Key a line for each sample, or copy one or more columns from a spreadsheet and paste them here (Ctrl+V). The first line may name the columns, a measurand too; otherwise they are, in this order: %1.</source>
+            <source>Key a line for each sample, or copy one or more columns from a spreadsheet and paste them here (Ctrl+V). The first line may hold column names, measurands included; otherwise the columns are, in this order: %1.</source>
             <translation>Introduzca una línea por cada muestra, o copie una columna o varias de una hoja de cálculo y péguelas aquí (Ctrl+V). La primera línea puede llevar los nombres de las columnas, también el de un mensurando; si no, son, en este orden: %1.</translation>
         </message>
         <message>
@@ -16976,15 +16976,15 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>%1 a %2</translation>
         </message>
         <message>
-            <source>type a dilution as 20, its steps as 5 to 100, or the sample volume as 0.5 mL</source>
+            <source>type a dilution, e.g. 20, its steps, e.g. 5 to 100, or the sample volume, e.g. 0.5 mL</source>
             <translation>escriba una dilución como 20, sus pasos como 5 a 100 o el volumen de muestra como 0,5 mL</translation>
         </message>
         <message>
-            <source>a dilution is by more than 1; for more sample type its volume, as 0.5 mL</source>
+            <source>a dilution is by more than 1; for more sample type its volume, e.g. 0.5 mL</source>
             <translation>una dilución es de más de 1; para más muestra escriba su volumen, como 0,5 mL</translation>
         </message>
         <message>
-            <source>usual pipettes and flasks make no dilution of %1; type its steps, as 5 to 100</source>
+            <source>usual pipettes and flasks make no dilution of %1; type its steps, e.g. 5 to 100</source>
             <translation>las pipetas y los matraces habituales no dan una dilución de %1; escriba sus pasos, como 5 a 100</translation>
         </message>
         <message>
@@ -16992,11 +16992,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>, después </translation>
         </message>
         <message>
-            <source>a step goes from less to more, as 5 to 100</source>
+            <source>a step goes from less to more, e.g. 5 to 100</source>
             <translation>un paso va de menos a más, como 5 a 100</translation>
         </message>
         <message>
-            <source>no tube takes that volume of sample; type it in mL, as 0.5 mL</source>
+            <source>no tube takes that volume of sample; type it in mL, e.g. 0.5 mL</source>
             <translation>ningún tubo admite ese volumen de muestra; escríbalo en mL, como 0,5 mL</translation>
         </message>
         <message>
@@ -17343,7 +17343,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
     <context>
         <name>plateau::ui::ReportDialog</name>
         <message>
-            <source>Number of the report</source>
+            <source>Report number</source>
             <translation>Número del informe</translation>
         </message>
         <message>
@@ -17387,7 +17387,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Desviaciones del método</translation>
         </message>
         <message>
-            <source>Results from elsewhere</source>
+            <source>Results from external providers</source>
             <translation>Resultados externos</translation>
         </message>
         <message>
@@ -17395,7 +17395,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Opiniones e interpretaciones</translation>
         </message>
         <message>
-            <source>Whatever else was asked for</source>
+            <source>Additional information requested</source>
             <translation>Otra información solicitada</translation>
         </message>
         <message>
@@ -17419,7 +17419,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Qué más dice el informe</translation>
         </message>
         <message>
-            <source>Choose the &amp;file…</source>
+            <source>&amp;Save as PDF…</source>
             <translation>Elegir el &amp;archivo…</translation>
         </message>
         <message>
@@ -17958,15 +17958,15 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>, </translation>
         </message>
         <message>
-            <source>A reviewer or a head decides here, and %1 is an analyst.</source>
+            <source>A reviewer or a head decides here; %1 is an analyst.</source>
             <translation>Aquí decide un revisor o un jefe, pero %1 es analista.</translation>
         </message>
         <message>
-            <source>A reviewer or a head decides here, and %1 are analysts.</source>
+            <source>A reviewer or a head decides here; %1 are analysts.</source>
             <translation>Aquí decide un revisor o un jefe, pero %1 son analistas.</translation>
         </message>
         <message>
-            <source>Who may: %1.</source>
+            <source>May decide: %1.</source>
             <translation>Pueden decidir: %1.</translation>
         </message>
         <message>
@@ -18288,7 +18288,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Con 0 cuenta todo el día con su concentración entera; el método cuenta con una pérdida de %1 % por hora.</translation>
         </message>
         <message>
-            <source>Say when it was made, as 8:10, so that its strength at use can be worked out.</source>
+            <source>Say when it was made, such as 8:10, so that its strength at use can be worked out.</source>
             <translation>Indique cuándo se preparó, como 8:10, para poder calcular su concentración al usarlo.</translation>
         </message>
     </context>
@@ -18429,11 +18429,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Más &amp;filtros</translation>
         </message>
         <message>
-            <source>&amp;Keep filter</source>
+            <source>&amp;Save filter</source>
             <translation>&amp;Guardar filtro</translation>
         </message>
         <message>
-            <source>Forget it</source>
+            <source>Delete filter</source>
             <translation>Olvidarlo</translation>
         </message>
         <message>
@@ -18473,7 +18473,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>por método</translation>
         </message>
         <message>
-            <source>Kept filters</source>
+            <source>Saved filters</source>
             <translation>Filtros guardados</translation>
         </message>
         <message>
@@ -18481,7 +18481,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>nombre de un filtro</translation>
         </message>
         <message>
-            <source>Name of a kept filter</source>
+            <source>Name of a saved filter</source>
             <translation>Nombre de un filtro guardado</translation>
         </message>
         <message>
@@ -18493,7 +18493,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>&amp;Buscar título, muestra, persona, nota … o código impreso</translation>
         </message>
         <message>
-            <source>Kept filter</source>
+            <source>Saved filter</source>
             <translation>Filtro guardado</translation>
         </message>
         <message>
@@ -18682,7 +18682,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>lote</translation>
         </message>
         <message>
-            <source>last good day</source>
+            <source>use-by date</source>
             <translation>caducidad</translation>
         </message>
         <message>
@@ -19705,7 +19705,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>A&amp;ñadir un paso de dilución</translation>
         </message>
         <message>
-            <source>Ta&amp;ke the last step away</source>
+            <source>Remove the &amp;last step</source>
             <translation>&amp;Quitar el último paso</translation>
         </message>
         <message>
@@ -19815,7 +19815,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Blanco de muestra</translation>
         </message>
         <message>
-            <source>Spike of the standard (mL)</source>
+            <source>Spike (mL)</source>
             <translation>Fortificación con el patrón (mL)</translation>
         </message>
         <message>
@@ -19827,7 +19827,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Matriz</translation>
         </message>
         <message>
-            <source>Received at</source>
+            <source>Received</source>
             <translation>Recibida el</translation>
         </message>
         <message>
@@ -19847,7 +19847,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>%1: enrasar a (mL)</translation>
         </message>
         <message>
-            <source>Make up to (mL)</source>
+            <source>Make to (mL)</source>
             <translation>Enrasar a (mL)</translation>
         </message>
         <message>
@@ -19862,7 +19862,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Indique primero quién está en la mesa: escriba su nombre a la izquierda y pulse Intro; después, hágalo de nuevo.</translation>
         </message>
         <message>
-            <source>Samples that wait</source>
+            <source>Samples waiting</source>
             <translation>Muestras en espera</translation>
         </message>
         <message>
@@ -20185,7 +20185,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Forma</translation>
         </message>
         <message>
-            <source>Received at</source>
+            <source>Received</source>
             <translation>Recibida el</translation>
         </message>
         <message>
@@ -20243,7 +20243,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>nombre</translation>
         </message>
         <message>
-            <source>received</source>
+            <source>received at</source>
             <translation>recibida</translation>
         </message>
         <message>
@@ -20518,7 +20518,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>%1 días</translation>
         </message>
         <message>
-            <source>thrown away</source>
+            <source>discarded</source>
             <translation>desechado</translation>
         </message>
         <message>
@@ -20562,7 +20562,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>La densidad</translation>
         </message>
         <message>
-            <source>The last good day</source>
+            <source>The use-by date</source>
             <translation>La caducidad</translation>
         </message>
         <message>
@@ -20570,7 +20570,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Para qué es</translation>
         </message>
         <message>
-            <source>Analyte molecules in one</source>
+            <source>Analyte molecules per molecule</source>
             <translation>Moléculas de analito por molécula</translation>
         </message>
         <message>
@@ -20633,11 +20633,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Estado</translation>
         </message>
         <message>
-            <source>When made (k = 2)</source>
+            <source>Strength when made (k = 2)</source>
             <translation>Al prepararlo (k = 2)</translation>
         </message>
         <message>
-            <source>Made at</source>
+            <source>Made</source>
             <translation>Preparado el</translation>
         </message>
         <message>
@@ -20695,7 +20695,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
     <context>
         <name>plateau::ui::SubjectForm</name>
         <message>
-            <source>what was re&amp;jected too</source>
+            <source>re&amp;jected too</source>
             <translation>también lo recha&amp;zado</translation>
         </message>
         <message>
@@ -20715,7 +20715,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>&amp;en</translation>
         </message>
         <message>
-            <source>Only lo&amp;t</source>
+            <source>lo&amp;t</source>
             <translation>&amp;Solo el lote</translation>
         </message>
         <message>
@@ -20786,11 +20786,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Pure&amp;za (%)</translation>
         </message>
         <message>
-            <source>&amp;Water beyond the formula (%)</source>
+            <source>Mois&amp;ture, not in the formula (%)</source>
             <translation>&amp;Agua no incluida en la fórmula (%)</translation>
         </message>
         <message>
-            <source>&amp;Molar mass, crystal water included (g/mol)</source>
+            <source>&amp;Molar mass, incl. water of crystallisation (g/mol)</source>
             <translation>Ma&amp;sa molar, con el agua de cristalización (g/mol)</translation>
         </message>
         <message>
@@ -20798,7 +20798,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Densi&amp;dad de un líquido (g/mL)</translation>
         </message>
         <message>
-            <source>Last good &amp;day</source>
+            <source>Use-by &amp;date</source>
             <translation>Cad&amp;ucidad</translation>
         </message>
         <message>
@@ -20849,7 +20849,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
     <context>
         <name>plateau::ui::TakingsModel</name>
         <message>
-            <source>Begun</source>
+            <source>Started</source>
             <translation>Comenzada</translation>
         </message>
         <message>
@@ -21022,7 +21022,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>min</translation>
         </message>
         <message>
-            <source>&amp;Judge a second rack in its waiting times</source>
+            <source>&amp;Judge whether a second rack fits in between</source>
             <translation>Evaluar una segunda grad&amp;illa en sus esperas</translation>
         </message>
         <message>
@@ -21177,7 +21177,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>No hay ningún patrón vigente. Los nuevos se anotan en Patrones.</translation>
         </message>
         <message>
-            <source>Falling due</source>
+            <source>Due or running out</source>
             <translation>Próximos vencimientos</translation>
         </message>
         <message>
@@ -21185,7 +21185,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>En los próximos días no vence ninguna comprobación de equipos ni caduca ningún lote.</translation>
         </message>
         <message>
-            <source>Decided last</source>
+            <source>Latest decisions</source>
             <translation>Últimas decisiones</translation>
         </message>
         <message>
@@ -21212,7 +21212,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Tanda</translation>
         </message>
         <message>
-            <source>To</source>
+            <source>Concerning</source>
             <translation>Sobre</translation>
         </message>
         <message>
@@ -21454,7 +21454,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>etiqueta de un lote modificada</translation>
         </message>
         <message>
-            <source>lot thrown away</source>
+            <source>lot discarded</source>
             <translation>lote desechado</translation>
         </message>
         <message>
@@ -21470,7 +21470,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>patrón preparado</translation>
         </message>
         <message>
-            <source>standard thrown away</source>
+            <source>standard discarded</source>
             <translation>patrón desechado</translation>
         </message>
         <message>
@@ -21623,11 +21623,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Extracto de un sólido</translation>
         </message>
         <message>
-            <source>Below each number stands whose it is. Type over one to take another for this run alone; empty it to go back.</source>
+            <source>The source is given below each number. Type over a number to change it for this run only; clear it to restore it.</source>
             <translation>Debajo de cada número figura de quién es. Sobrescriba uno para tomar otro solo en esta tanda; vacíelo para volver al anterior.</translation>
         </message>
         <message>
-            <source>Common practice, until the laboratory says its own under Books, Laboratory: %1 of %2.</source>
+            <source>Still common practice: %1 of %2; set your own under Books, Laboratory.</source>
             <translation>Práctica habitual, hasta que el laboratorio indique la suya en Libros, Laboratorio: %1 de %2.</translation>
         </message>
         <message>
@@ -21832,7 +21832,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Por qué espera</translation>
         </message>
         <message>
-            <source>Received at</source>
+            <source>Received</source>
             <translation>Recibida el</translation>
         </message>
     </context>
@@ -21855,11 +21855,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>tomar %1 de ella</translation>
         </message>
         <message>
-            <source>dilute at least %1 times</source>
+            <source>dilute at least %1-fold</source>
             <translation>diluir al menos %1 veces</translation>
         </message>
         <message>
-            <source>dilute %1 times</source>
+            <source>dilute %1-fold</source>
             <translation>diluir %1 veces</translation>
         </message>
         <message>
@@ -21926,7 +21926,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Masa molar de la sustancia</translation>
         </message>
         <message>
-            <source>Analyte molecules in one of it</source>
+            <source>Analyte molecules per molecule</source>
             <translation>Moléculas de analito por molécula</translation>
         </message>
         <message>
@@ -21997,7 +21997,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>&amp;Abrir archivo de tanda…</translation>
         </message>
         <message>
-            <source>&amp;Save a copy of the run as file…</source>
+            <source>&amp;Save a copy of the run as a file…</source>
             <translation>&amp;Guardar una copia de la tanda como archivo…</translation>
         </message>
         <message>
@@ -22025,7 +22025,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>&amp;Salir</translation>
         </message>
         <message>
-            <source>What is next is &amp;done now</source>
+            <source>Mark what is next as &amp;done</source>
             <translation>Marcar lo siguiente como &amp;hecho</translation>
         </message>
         <message>
@@ -22249,7 +22249,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>lote</translation>
         </message>
         <message>
-            <source>until %1</source>
+            <source>use by %1</source>
             <comment>the last good day of a lot</comment>
             <translation>hasta %1</translation>
         </message>

@@ -1198,7 +1198,7 @@
             <translation>Moyenne du zéro, écart au plus</translation>
         </message>
         <message>
-            <source>Last digit that it shows</source>
+            <source>Resolution of the display</source>
             <translation>Dernier chiffre affiché</translation>
         </message>
         <message>
@@ -1434,7 +1434,7 @@
             <translation>%1, reste %2</translation>
         </message>
         <message>
-            <source>up to %1, %2 left</source>
+            <source>at most %1, at least %2 left</source>
             <translation>jusqu’à %1, reste ≥ %2</translation>
         </message>
         <message>
@@ -1490,7 +1490,7 @@
             <translation>certains</translation>
         </message>
         <message>
-            <source>nearest of %1</source>
+            <source>worst of %1</source>
             <translation>le plus critique sur %1</translation>
         </message>
         <message>
@@ -2223,7 +2223,7 @@
             <translation>Soupçonnez une interférence ou une erreur de pipetage.</translation>
         </message>
         <message>
-            <source>lot's last good day</source>
+            <source>lot's use-by date</source>
             <translation>dernier jour de validité du lot</translation>
         </message>
         <message>
@@ -2786,15 +2786,15 @@
     <context>
         <name>plateau::exchange::Decimal</name>
         <message>
-            <source>Enter a number, as 0.512 or 0,512.</source>
+            <source>Enter a number, such as 0.512 or 0,512.</source>
             <translation>Saisissez un nombre, par exemple 0.512 ou 0,512.</translation>
         </message>
         <message>
-            <source>There is more than one decimal mark; a number has one, as 0.512 or 0,512.</source>
+            <source>There is more than one decimal mark; a number has one, as in 0.512 or 0,512.</source>
             <translation>Il y a plus d’un séparateur décimal ; un nombre en a un seul, par exemple 0.512 ou 0,512.</translation>
         </message>
         <message>
-            <source>Write the number without thousands marks or blanks, as 1500.2 or 1500,2.</source>
+            <source>Write the number without thousands marks or blanks, e.g. 1500.2 or 1500,2.</source>
             <translation>Écrivez le nombre sans séparateur de milliers ni espace, par exemple 1500.2 ou 1500,2.</translation>
         </message>
         <message>
@@ -2806,7 +2806,7 @@
             <translation>Écrivez le nombre avec les chiffres 0 à 9.</translation>
         </message>
         <message>
-            <source>There is no digit in it; enter a number, as 0.512 or 0,512.</source>
+            <source>There is no digit in it; enter a number, such as 0.512 or 0,512.</source>
             <translation>Il ne contient aucun chiffre ; saisissez un nombre, par exemple 0.512 ou 0,512.</translation>
         </message>
         <message>
@@ -2883,11 +2883,11 @@
             <translation>attendu : une liste de deux nombres, de et à</translation>
         </message>
         <message>
-            <source>expected a time with its offset, as 2026-03-02T09:10:00+01:00 or ending in Z, found %1</source>
+            <source>expected a time with its offset, such as 2026-03-02T09:10:00+01:00 or ending in Z, found %1</source>
             <translation>attendu : une heure avec son décalage, par exemple 2026-03-02T09:10:00+01:00 ou terminée par Z, trouvé : %1</translation>
         </message>
         <message>
-            <source>expected a date, as 2026-03-02, found %1</source>
+            <source>expected a date, such as 2026-03-02, found %1</source>
             <translation>attendu : une date, par exemple 2026-03-02, trouvé : %1</translation>
         </message>
         <message>
@@ -2999,11 +2999,11 @@
             <translation>Cette heure est encore à venir ; donnez l’heure à laquelle cela a été fait.</translation>
         </message>
         <message>
-            <source>Enter a time, as 8:10, or with its day, as %1 8:10.</source>
+            <source>Enter a time, such as 8:10, or with the date, such as %1 8:10.</source>
             <translation>Saisissez une heure, par exemple 8:10, ou avec son jour, par exemple %1 8:10.</translation>
         </message>
         <message>
-            <source>That is not a time: write it as 8:10, or with its day, as %1 8:10.</source>
+            <source>That is not a time: write it as 8:10, or with the date, as %1 8:10.</source>
             <translation>Ce n’est pas une heure : écrivez-la comme 8:10, ou avec son jour, comme %1 8:10.</translation>
         </message>
     </context>
@@ -3468,7 +3468,7 @@
             <translation>Un en-tête compte 0 à %1 lignes.</translation>
         </message>
         <message>
-            <source>Where commas separate the columns, the decimal sign has to be the point.</source>
+            <source>Where commas separate the columns, the decimal mark has to be the point.</source>
             <translation>Là où des virgules séparent les colonnes, le séparateur décimal doit être le point.</translation>
         </message>
         <message>
@@ -3574,11 +3574,11 @@
             <translation>Le texte n’est pas de l’UTF-8 en %1 ; choisissez l’autre encodage si c’est du Latin-1.</translation>
         </message>
         <message>
-            <source>It is written with a comma, but the decimal sign is set to the point.</source>
+            <source>It is written with a comma, but the decimal mark is set to the point.</source>
             <translation>Il est écrit avec une virgule, mais le séparateur décimal est réglé sur le point.</translation>
         </message>
         <message>
-            <source>It is written with a point, but the decimal sign is set to the comma.</source>
+            <source>It is written with a point, but the decimal mark is set to the comma.</source>
             <translation>Il est écrit avec un point, mais le séparateur décimal est réglé sur la virgule.</translation>
         </message>
         <message>
@@ -3619,7 +3619,7 @@
             <translation>est vide ; donnez l’id, ou omettez le champ</translation>
         </message>
         <message>
-            <source>expected a number or a list of timed readings, found %1; leave a reading out that is not taken yet</source>
+            <source>expected a number or a list of timed readings, found %1; leave out a reading that has not been taken yet</source>
             <translation>attendu : un nombre ou une liste de lectures avec leur temps, trouvé : %1 ; omettez une lecture qui n’est pas encore faite</translation>
         </message>
         <message>
@@ -5228,7 +5228,7 @@
             <translation>la piste d’audit</translation>
         </message>
         <message>
-            <source>Kept are the newest %1 backups, and the last one of each of the latest %2 days and %3 months that have one, and of every year.</source>
+            <source>The newest %1 backups are kept, and the last of each of the latest %2 days and %3 months that have one, and of every year.</source>
             <translation>Sont gardées les %1 sauvegardes les plus récentes, et la dernière de chacun des %2 derniers jours et des %3 derniers mois qui en ont une, ainsi que de chaque année.</translation>
         </message>
         <message>
@@ -5564,7 +5564,7 @@
             <translation>Le lot n’a pas été enregistré : %1.</translation>
         </message>
         <message>
-            <source>The lot %1 was not stored: its last good day is not a real date.</source>
+            <source>The lot %1 was not stored: its use-by date is not a real date.</source>
             <translation>Le lot %1 n’a pas été enregistré : son dernier jour de validité n’est pas un jour qui existe.</translation>
         </message>
         <message>
@@ -5656,7 +5656,7 @@
             <translation>importée par %1 le %2</translation>
         </message>
         <message>
-            <source>on record with its runs</source>
+            <source>from its runs</source>
             <translation>conservée avec ses séries</translation>
         </message>
         <message>
@@ -6164,11 +6164,11 @@
             <translation>%1 (%2)</translation>
         </message>
         <message>
-            <source>The standard was not thrown away, since that needs a reason: say why.</source>
+            <source>The standard was not discarded, since that needs a reason: say why.</source>
             <translation>L’étalon n’a pas été jeté, car cela demande un motif : indiquez pourquoi.</translation>
         </message>
         <message>
-            <source>The standard %1 was thrown away already; nothing was stored.</source>
+            <source>The standard %1 was discarded already; nothing was stored.</source>
             <translation>L’étalon %1 a déjà été jeté ; rien n’a été enregistré.</translation>
         </message>
         <message>
@@ -6548,7 +6548,7 @@
             <translation>étalon préparé</translation>
         </message>
         <message>
-            <source>standard thrown away</source>
+            <source>standard discarded</source>
             <translation>étalon jeté</translation>
         </message>
         <message>
@@ -6676,7 +6676,7 @@
             <translation>intervalle (jours)</translation>
         </message>
         <message>
-            <source>last good day</source>
+            <source>use-by date</source>
             <translation>dernier jour de validité</translation>
         </message>
         <message>
@@ -6860,7 +6860,7 @@
             <translation>substance sèche dans un flacon</translation>
         </message>
         <message>
-            <source>dry substance thrown away</source>
+            <source>dry substance discarded</source>
             <translation>substance sèche jetée</translation>
         </message>
         <message>
@@ -6940,7 +6940,7 @@
             <translation>corrigé</translation>
         </message>
         <message>
-            <source>thrown away</source>
+            <source>discarded</source>
             <translation>jeté</translation>
         </message>
         <message>
@@ -7496,7 +7496,7 @@
             <translation>dispersion d’après</translation>
         </message>
         <message>
-            <source>begun</source>
+            <source>started</source>
             <translation>commencée</translation>
         </message>
         <message>
@@ -7544,7 +7544,7 @@
             <translation>largeur des limites</translation>
         </message>
         <message>
-            <source>good until</source>
+            <source>use by</source>
             <translation>utilisable jusqu’au</translation>
         </message>
         <message>
@@ -7895,19 +7895,19 @@
             <translation>non ouvert</translation>
         </message>
         <message>
-            <source>open too long, was good until %1</source>
+            <source>open too long, was to be used by %1</source>
             <translation>ouvert trop longtemps, était bon jusqu’au %1</translation>
         </message>
         <message>
-            <source>dissolved too long ago, was good until %1</source>
+            <source>dissolved too long ago, was to be used by %1</source>
             <translation>dissous il y a trop longtemps, était bon jusqu’au %1</translation>
         </message>
         <message>
-            <source>stored too long, was good until %1</source>
+            <source>stored too long, was to be used by %1</source>
             <translation>stocké trop longtemps, était bon jusqu’au %1</translation>
         </message>
         <message>
-            <source>what it was filled from was good until %1</source>
+            <source>what it was filled from was to be used by %1</source>
             <translation>ce dont il a été rempli était bon jusqu’au %1</translation>
         </message>
         <message>
@@ -7943,11 +7943,11 @@
             <translation>prélevé plus qu’il ne contenait</translation>
         </message>
         <message>
-            <source>good until tonight</source>
+            <source>use by tonight</source>
             <translation>bon jusqu’à ce soir</translation>
         </message>
         <message>
-            <source>good until %1</source>
+            <source>use by %1</source>
             <translation>bon jusqu’au %1</translation>
         </message>
         <message>
@@ -7967,7 +7967,7 @@
             <translation>%1 : %2, et cette série y a puisé le %3.</translation>
         </message>
         <message>
-            <source>%1: good until %2; a repeat after that takes another.</source>
+            <source>%1: use by %2; a repeat after that takes another.</source>
             <translation>%1 : bon jusqu’au %2 ; une répétition après cela en prend un autre.</translation>
         </message>
         <message numerus="yes">
@@ -8463,7 +8463,7 @@
             <translation>ne doit pas être supérieur à makeUpTo_mL : %1 mL ne peuvent pas être complétés à %2 mL</translation>
         </message>
         <message>
-            <source>dilutes more than %1 times; check the volumes</source>
+            <source>dilutes more than %1-fold; check the volumes</source>
             <translation>dilue plus de %1 fois ; vérifiez les volumes</translation>
         </message>
         <message>
@@ -8878,7 +8878,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Les &amp;chiffres seuls sont des millièmes : 512 vaut 0,512</translation>
         </message>
         <message>
-            <source>&amp;Keep</source>
+            <source>S&amp;ave</source>
             <translation>&amp;Garder</translation>
         </message>
         <message>
@@ -8910,7 +8910,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>&amp;Préavis, avant l’échéance</translation>
         </message>
         <message>
-            <source>Soon is one low tone, now two, late three high ones.</source>
+            <source>Soon: one low tone. Now: two tones. Late: three high tones.</source>
             <translation>Bientôt : un son grave ; maintenant : deux ; en retard : trois sons aigus.</translation>
         </message>
         <message>
@@ -9053,7 +9053,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
     <context>
         <name>plateau::ui::CellsTable</name>
         <message>
-            <source>Type to fill a cell, Enter goes on, F2 changes what is there. Insert adds a row, Ctrl+Delete takes it away, Alt+Up and Alt+Down move it, Ctrl+Z takes back.</source>
+            <source>Type to fill a cell, Enter goes on, F2 changes what is there. Insert adds a row, Ctrl+Delete removes it, Alt+Up and Alt+Down move it, Ctrl+Z undoes.</source>
             <translation>Tapez pour remplir une cellule, Entrée passe à la suivante, F2 modifie ce qui s’y trouve. Inser ajoute une ligne, Ctrl+Suppr l’enlève, Alt+Haut et Alt+Bas la déplacent, Ctrl+Z annule.</translation>
         </message>
         <message>
@@ -9241,7 +9241,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Un certificat, une instruction ; des limites qui ne sont pas celles proposées, et ce qui a servi à la vérification.</translation>
         </message>
         <message>
-            <source>Limits and standards fro&amp;m</source>
+            <source>Source of li&amp;mits and standards</source>
             <translation>Li&amp;mites et étalons d’après</translation>
         </message>
         <message>
@@ -9293,7 +9293,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Échec. Une fois la vérification enregistrée, les séries qui l’emploient reçoivent un avertissement. Mettez l’équipement hors service, ou faites-le remettre en état et vérifiez-le à nouveau.</translation>
         </message>
         <message>
-            <source>Standard uncertainty for the budgets (k = 1): %1.</source>
+            <source>For the budgets: standard uncertainty (k = 1) of %1.</source>
             <translation>Incertitude-type pour les bilans (k = 1) : %1.</translation>
         </message>
         <message>
@@ -9304,7 +9304,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
     <context>
         <name>plateau::ui::ChecksModel</name>
         <message>
-            <source>fail</source>
+            <source>failed</source>
             <translation>échec</translation>
         </message>
         <message>
@@ -9324,7 +9324,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>noté</translation>
         </message>
         <message>
-            <source>pass</source>
+            <source>passed</source>
             <translation>réussite</translation>
         </message>
         <message>
@@ -9363,11 +9363,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>point ou virgule</translation>
         </message>
         <message>
-            <source>point, as 0.512</source>
+            <source>point, as in 0.512</source>
             <translation>point, comme 0.512</translation>
         </message>
         <message>
-            <source>comma, as 0,512</source>
+            <source>comma, as in 0,512</source>
             <translation>virgule, comme 0,512</translation>
         </message>
         <message>
@@ -9663,7 +9663,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>E&amp;xporter tout…</translation>
         </message>
         <message>
-            <source>Notebook o&amp;ut of an export…</source>
+            <source>No&amp;tebook from an export…</source>
             <translation>&amp;Cahier à partir d’un export…</translation>
         </message>
         <message>
@@ -9749,7 +9749,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Arrêté ; aucune sauvegarde n’a été faite.</translation>
         </message>
         <message>
-            <source>They go to %1, if the notebook has changed since the last one: when the program starts, every hour, and when it ends, alongside the work. Each is opened and checked. %2</source>
+            <source>They are written to %1 when the program starts, every hour and when it ends, if the notebook has changed; work goes on meanwhile. Each is opened and checked. %2</source>
             <translation>Elles vont dans %1, si le cahier a changé depuis la dernière : au démarrage du programme, toutes les heures, et à sa fermeture, sans interrompre le travail. Chacune est ouverte et vérifiée. %2</translation>
         </message>
         <message>
@@ -9780,7 +9780,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
     <context>
         <name>plateau::ui::DayExample</name>
         <message>
-            <source>as %1</source>
+            <source>e.g. %1</source>
             <comment>a day, in an empty field</comment>
             <translation>comme %1</translation>
         </message>
@@ -10427,7 +10427,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>État</translation>
         </message>
         <message>
-            <source>Checked until</source>
+            <source>Next check due</source>
             <translation>Vérifié jusqu’au</translation>
         </message>
         <message>
@@ -11214,7 +11214,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Vérification %1 du %2 : %3.</translation>
         </message>
         <message>
-            <source>Standard uncertainty (k = 1): %1.</source>
+            <source>Standard uncertainty (k = 1) of %1.</source>
             <translation>Incertitude-type (k = 1) : %1.</translation>
         </message>
         <message>
@@ -11281,7 +11281,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Échap</translation>
         </message>
         <message>
-            <source>Back to the list, or leave what was begun; what is not stored is asked about</source>
+            <source>Back to the list, or leave what was begun; asks about anything not stored</source>
             <translation>Retour à la liste, ou abandon de ce qui est commencé ; ce qui n’est pas enregistré fait l’objet d’une question</translation>
         </message>
         <message>
@@ -11517,7 +11517,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Aux sections d’une méthode ou du laboratoire</translation>
         </message>
         <message>
-            <source>Menu %1</source>
+            <source>%1 menu</source>
             <translation>Menu %1</translation>
         </message>
         <message>
@@ -11745,7 +11745,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>La planche est tracée dès que ses nombres sont corrects.</translation>
         </message>
         <message>
-            <source>Labels to print: %1, from label %2 of %3 on (row %4, column %5). Sheets needed: %6. Hatched: gone.</source>
+            <source>Labels to print: %1, from label %2 of %3 on (row %4, column %5). Sheets needed: %6. Hatched: used.</source>
             <translation>Étiquettes à imprimer : %1, à partir de l’étiquette %2 sur %3 (rang %4, colonne %5). Planches nécessaires : %6. Hachuré : déjà prises.</translation>
         </message>
     </context>
@@ -12426,11 +12426,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>À la d&amp;ate du</translation>
         </message>
         <message>
-            <source>Decision rul&amp;e</source>
+            <source>&amp;Decision rule</source>
             <translation>Règle de &amp;décision</translation>
         </message>
         <message>
-            <source>Guar&amp;d band</source>
+            <source>&amp;Guard band</source>
             <translation>&amp;Bande de garde</translation>
         </message>
         <message>
@@ -12446,7 +12446,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Enre&amp;gistrer</translation>
         </message>
         <message>
-            <source>Take it awa&amp;y</source>
+            <source>R&amp;emove</source>
             <translation>Enle&amp;ver</translation>
         </message>
         <message>
@@ -12562,7 +12562,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
     <context>
         <name>plateau::ui::Link</name>
         <message>
-            <source>Choose or type the serial port, as ttyUSB0.</source>
+            <source>Choose or type the serial port, such as ttyUSB0.</source>
             <translation>Choisissez ou tapez le port série, par exemple ttyUSB0.</translation>
         </message>
         <message>
@@ -12899,7 +12899,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Une fois &amp;décongelé (jours)</translation>
         </message>
         <message>
-            <source>&amp;Where it is kept</source>
+            <source>&amp;Where it is stored</source>
             <translation>&amp;Lieu de stockage</translation>
         </message>
         <message>
@@ -12927,7 +12927,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>&amp;Conservation ainsi stocké (jours)</translation>
         </message>
         <message>
-            <source>Say in what it was dissolved: choose a container, or key it, as water.</source>
+            <source>Say in what it was dissolved: choose a container, or key it, such as water.</source>
             <translation>Indiquez dans quoi il a été dissous : choisissez un flacon, ou saisissez-le, par exemple eau.</translation>
         </message>
         <message>
@@ -12966,7 +12966,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Lo&amp;t</translation>
         </message>
         <message>
-            <source>Last good &amp;day</source>
+            <source>Use-by &amp;date</source>
             <translation>Dernier &amp;jour de validité</translation>
         </message>
         <message>
@@ -12986,7 +12986,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Indiquez de quel lot il s’agit, comme sur l’étiquette ; pour de l’eau ou un tampon maison, le jour de préparation suffit.</translation>
         </message>
         <message>
-            <source>Last good day: %1</source>
+            <source>Use-by date: %1</source>
             <translation>Dernier jour de validité : %1</translation>
         </message>
         <message>
@@ -13029,7 +13029,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation> ; </translation>
         </message>
         <message>
-            <source>According to the ledger %1, of which runs took %2; left: %3.</source>
+            <source>According to the ledger: %1; ticked in runs: %2; left: %3.</source>
             <translation>D’après le journal %1, dont %2 pris par des séries ; reste : %3.</translation>
         </message>
         <message>
@@ -13037,11 +13037,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Il a été ouvert</translation>
         </message>
         <message>
-            <source>Some was taken outside a run</source>
+            <source>Some was taken, keyed by hand</source>
             <translation>Une partie a été prise hors d’une série</translation>
         </message>
         <message>
-            <source>Some was spilt or thrown away</source>
+            <source>Some was spilt or discarded</source>
             <translation>Une partie a été renversée ou jetée</translation>
         </message>
         <message>
@@ -13145,7 +13145,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>conservation ainsi stocké : %1 jours</translation>
         </message>
         <message>
-            <source>kept: %1</source>
+            <source>storage: %1</source>
             <translation>gardé : %1</translation>
         </message>
         <message>
@@ -13161,7 +13161,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Il a été ouvert ou décongelé</translation>
         </message>
         <message>
-            <source>It was thrown away</source>
+            <source>It was discarded</source>
             <translation>Il a été jeté</translation>
         </message>
         <message>
@@ -13197,7 +13197,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Aucun ajout d’une série n’a encore été coché avec ce lot. Ce qui a été pris autrement figure au journal.</translation>
         </message>
         <message>
-            <source>Left according to the ledger: %1; runs took nothing from it.</source>
+            <source>Left according to the ledger: %1; ticked in runs: none.</source>
             <translation>Reste d’après le journal : %1 ; les séries n’en ont rien pris.</translation>
         </message>
         <message>
@@ -13217,7 +13217,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Retour à la liste  Échap</translation>
         </message>
         <message>
-            <source>Left according to the ledger: %1; taken outside runs: %2, by runs: nothing.</source>
+            <source>Left according to the ledger: %1; taken, keyed by hand: %2; ticked in runs: none.</source>
             <translation>Reste d’après le journal : %1 ; pris hors des séries : %2, par des séries : rien.</translation>
         </message>
     </context>
@@ -13228,7 +13228,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>reçu</translation>
         </message>
         <message>
-            <source>thrown away</source>
+            <source>discarded</source>
             <translation>jeté</translation>
         </message>
         <message>
@@ -13315,7 +13315,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Utiliser jusqu’au</translation>
         </message>
         <message>
-            <source>Kept</source>
+            <source>Storage</source>
             <translation>Lieu</translation>
         </message>
     </context>
@@ -13362,7 +13362,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>%1 pris.</translation>
         </message>
         <message>
-            <source>%1 thrown away.</source>
+            <source>%1 discarded.</source>
             <translation>%1 jeté.</translation>
         </message>
         <message>
@@ -13382,7 +13382,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Dans le registre : %1, lot %2, %3. L’étiquette reste ici pour le prochain flacon de ce lot.</translation>
         </message>
         <message>
-            <source>%1 Its last good day, %2, is past already.</source>
+            <source>%1 Its use-by date, %2, is past already.</source>
             <translation>%1 Son dernier jour de validité, le %2, est déjà passé.</translation>
         </message>
         <message>
@@ -13418,7 +13418,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Noté ; le journal le garde.</translation>
         </message>
         <message>
-            <source>Thrown away.</source>
+            <source>Discarded.</source>
             <translation>Jeté.</translation>
         </message>
         <message>
@@ -13430,7 +13430,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Noté comme non ouvert.</translation>
         </message>
         <message>
-            <source>In the book: %1, lot %2, %3, good until %4 by its label. The label stays here for the next container of it.</source>
+            <source>In the book: %1, lot %2, %3, use by %4 by its label. The label stays here for the next container of it.</source>
             <translation>Dans le registre : %1, lot %2, %3, bon jusqu’au %4 d’après l’étiquette. L’étiquette reste ici pour le prochain flacon de ce lot.</translation>
         </message>
     </context>
@@ -13546,7 +13546,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Colonnes séparées &amp;par</translation>
         </message>
         <message>
-            <source>&amp;Decimal sign</source>
+            <source>&amp;Decimal mark</source>
             <translation>Séparate&amp;ur décimal</translation>
         </message>
         <message>
@@ -14516,7 +14516,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>État</translation>
         </message>
         <message>
-            <source>Where it comes from</source>
+            <source>Origin</source>
             <translation>Provenance</translation>
         </message>
         <message>
@@ -14610,7 +14610,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>il y a %1 jours</translation>
         </message>
         <message>
-            <source>as 8:10, or with its day</source>
+            <source>e.g. 8:10, or with the date</source>
             <translation>comme 8:10, ou avec son jour</translation>
         </message>
     </context>
@@ -14790,7 +14790,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>A&amp;près</translation>
         </message>
         <message>
-            <source>&amp;Decimal sign</source>
+            <source>&amp;Decimal mark</source>
             <translation>Séparate&amp;ur décimal</translation>
         </message>
         <message>
@@ -14840,7 +14840,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Nou&amp;velle phrase de passe</translation>
         </message>
         <message>
-            <source>The same aga&amp;in</source>
+            <source>Repea&amp;t passphrase</source>
             <translation>La &amp;même à nouveau</translation>
         </message>
         <message>
@@ -14856,7 +14856,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Sign&amp;é par</translation>
         </message>
         <message>
-            <source>Passphrase of &amp;the one above</source>
+            <source>Si&amp;gner's passphrase</source>
             <translation>&amp;Phrase de passe de cette personne</translation>
         </message>
         <message>
@@ -14927,11 +14927,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
     <context>
         <name>plateau::ui::PersonsModel</name>
         <message>
-            <source>retired, signs nothing</source>
+            <source>retired, may not sign</source>
             <translation>désactivée, ne signe rien</translation>
         </message>
         <message>
-            <source>signs</source>
+            <source>may sign</source>
             <translation>signe</translation>
         </message>
         <message>
@@ -15250,7 +15250,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
     <context>
         <name>plateau::ui::PipetteSource</name>
         <message>
-            <source>%1, good until %2</source>
+            <source>%1, use by %2</source>
             <translation>%1, bon jusqu’au %2</translation>
         </message>
         <message>
@@ -15632,7 +15632,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>P&amp;asser un étalon</translation>
         </message>
         <message>
-            <source>Run a control of ke&amp;yed value</source>
+            <source>Run a control of &amp;known value</source>
             <translation>Passer un &amp;contrôle de valeur saisie</translation>
         </message>
         <message>
@@ -15684,7 +15684,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Long&amp;ueur d’onde</translation>
         </message>
         <message>
-            <source>Path &amp;length</source>
+            <source>Path len&amp;gth</source>
             <translation>Trajet opti&amp;que</translation>
         </message>
         <message>
@@ -15743,7 +15743,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Le lot à épuiser d’abord est choisi ; choisissez-en un autre dans sa cellule. Les lots sont tenus sous Registres, Lots.</translation>
         </message>
         <message>
-            <source>Samples that wait</source>
+            <source>Samples waiting</source>
             <translation>Échantillons en attente</translation>
         </message>
         <message>
@@ -15932,7 +15932,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Po&amp;ur</translation>
         </message>
         <message>
-            <source>Analyte &amp;molecules in one of the substance</source>
+            <source>Analyte &amp;molecules per molecule of substance</source>
             <translation>&amp;Molécules d’analyte par molécule de substance</translation>
         </message>
         <message>
@@ -15944,7 +15944,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Pes&amp;é (mg)</translation>
         </message>
         <message>
-            <source>several portions as 50.3; 49.8</source>
+            <source>several portions, e.g. 50.3; 49.8</source>
             <translation>plusieurs portions comme 50,3; 49,8</translation>
         </message>
         <message>
@@ -15952,7 +15952,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>&amp;Nom sur la fiole</translation>
         </message>
         <message>
-            <source>Ma&amp;de at</source>
+            <source>Ma&amp;de</source>
             <translation>Heure de prép&amp;aration</translation>
         </message>
         <message>
@@ -16012,7 +16012,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>La plus grande part de son incertitude vient de : %1, %2 de la variance.</translation>
         </message>
         <message>
-            <source>Good until %1.</source>
+            <source>Use by %1.</source>
             <translation>Bon jusqu’au %1.</translation>
         </message>
         <message>
@@ -16020,7 +16020,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Une pesée : %1. u est une incertitude-type (k = 1).</translation>
         </message>
         <message>
-            <source>The last good day of %1, %2, is past.</source>
+            <source>The use-by date of %1, %2, is past.</source>
             <translation>Le dernier jour de validité de %1, le %2, est passé.</translation>
         </message>
         <message>
@@ -16091,7 +16091,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Fiole (u)</translation>
         </message>
         <message>
-            <source>Made at, by</source>
+            <source>Made, by</source>
             <translation>Préparé le, par</translation>
         </message>
         <message>
@@ -16111,7 +16111,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>aucune n’est indiquée</translation>
         </message>
         <message>
-            <source>Good until</source>
+            <source>Use by</source>
             <translation>Utilisable jusqu’au</translation>
         </message>
         <message>
@@ -16143,7 +16143,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Note</translation>
         </message>
         <message>
-            <source>Thrown away, because</source>
+            <source>Discarded because</source>
             <translation>Jeté, motif</translation>
         </message>
         <message>
@@ -16159,11 +16159,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Aucune série ne l’a encore employé. Nouvelle série le propose tant qu’il est utilisable.</translation>
         </message>
         <message>
-            <source>What</source>
+            <source>Item</source>
             <translation>Objet</translation>
         </message>
         <message>
-            <source>How</source>
+            <source>Value</source>
             <translation>Valeur</translation>
         </message>
         <message>
@@ -16171,7 +16171,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Série</translation>
         </message>
         <message>
-            <source>Begun</source>
+            <source>Started</source>
             <translation>Commencée</translation>
         </message>
         <message>
@@ -16183,7 +16183,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Taux de récupération</translation>
         </message>
         <message>
-            <source>&amp;Throw it away</source>
+            <source>D&amp;iscard</source>
             <translation>&amp;Jeter</translation>
         </message>
         <message>
@@ -16203,7 +16203,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Indiquez pourquoi ; le registre le garde.</translation>
         </message>
         <message>
-            <source>Thrown away: it is not offered any more; the runs that used it keep it.</source>
+            <source>Discarded: it is not offered any more; the runs that used it keep it.</source>
             <translation>Jeté : il n’est plus proposé ; les séries qui l’ont employé le gardent.</translation>
         </message>
         <message>
@@ -16211,11 +16211,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Taux de récupération au cours de sa vie, pour tout ce qui vient de cette substance</translation>
         </message>
         <message>
-            <source>Analyte molecules in one of the substance</source>
+            <source>Analyte molecules per molecule of substance</source>
             <translation>Molécules d’analyte par molécule</translation>
         </message>
         <message>
-            <source>Thrown away, b&amp;ecause</source>
+            <source>Discarded b&amp;ecause</source>
             <translation>Jeté, &amp;motif</translation>
         </message>
         <message>
@@ -16643,7 +16643,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>État</translation>
         </message>
         <message>
-            <source>; good until %1</source>
+            <source>; use by %1</source>
             <translation> ; bon jusqu’au %1</translation>
         </message>
         <message>
@@ -16655,7 +16655,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>%1 ; %2</translation>
         </message>
         <message>
-            <source>; opened on %1, good until %2</source>
+            <source>; opened on %1, use by %2</source>
             <translation> ; ouvert le %1, bon jusqu’au %2</translation>
         </message>
         <message>
@@ -16702,7 +16702,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>&amp;Masse contenue (mg, peut rester vide)</translation>
         </message>
         <message>
-            <source>Kept at (may be empty)</source>
+            <source>Storage place (may be empty)</source>
             <translation>Conservé dans (peut rester vide)</translation>
         </message>
         <message>
@@ -16784,7 +16784,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Remettre &amp;à la paillasse</translation>
         </message>
         <message>
-            <source>%1, version %2, begun %3, %4, revision %5</source>
+            <source>%1, version %2, started %3, %4, revision %5</source>
             <translation>%1, version %2, commencée %3, %4, révision %5</translation>
         </message>
         <message>
@@ -16909,7 +16909,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Inscrire des échantillons</translation>
         </message>
         <message>
-            <source>Key a line for each sample, or copy one or more columns from a spreadsheet and paste them here (Ctrl+V). The first line may name the columns, a measurand too; otherwise they are, in this order: %1.</source>
+            <source>Key a line for each sample, or copy one or more columns from a spreadsheet and paste them here (Ctrl+V). The first line may hold column names, measurands included; otherwise the columns are, in this order: %1.</source>
             <translation>Saisissez une ligne par échantillon, ou copiez une ou plusieurs colonnes d’un tableur et collez-les ici (Ctrl+V). La première ligne peut nommer les colonnes, un mesurande aussi ; sinon elles sont, dans cet ordre : %1.</translation>
         </message>
         <message>
@@ -16976,15 +16976,15 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>%1 à %2</translation>
         </message>
         <message>
-            <source>type a dilution as 20, its steps as 5 to 100, or the sample volume as 0.5 mL</source>
+            <source>type a dilution, e.g. 20, its steps, e.g. 5 to 100, or the sample volume, e.g. 0.5 mL</source>
             <translation>tapez une dilution comme 20, ses étapes comme 5 à 100, ou le volume d’échantillon comme 0,5 mL</translation>
         </message>
         <message>
-            <source>a dilution is by more than 1; for more sample type its volume, as 0.5 mL</source>
+            <source>a dilution is by more than 1; for more sample type its volume, e.g. 0.5 mL</source>
             <translation>une dilution est de plus de 1 ; pour plus d’échantillon, tapez son volume, comme 0,5 mL</translation>
         </message>
         <message>
-            <source>usual pipettes and flasks make no dilution of %1; type its steps, as 5 to 100</source>
+            <source>usual pipettes and flasks make no dilution of %1; type its steps, e.g. 5 to 100</source>
             <translation>les pipettes et fioles usuelles ne font pas de dilution de %1 ; tapez ses étapes, comme 5 à 100</translation>
         </message>
         <message>
@@ -16992,11 +16992,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>, puis </translation>
         </message>
         <message>
-            <source>a step goes from less to more, as 5 to 100</source>
+            <source>a step goes from less to more, e.g. 5 to 100</source>
             <translation>une étape va du moins au plus, comme 5 à 100</translation>
         </message>
         <message>
-            <source>no tube takes that volume of sample; type it in mL, as 0.5 mL</source>
+            <source>no tube takes that volume of sample; type it in mL, e.g. 0.5 mL</source>
             <translation>aucun tube ne reçoit ce volume d’échantillon ; tapez-le en mL, comme 0,5 mL</translation>
         </message>
         <message>
@@ -17343,7 +17343,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
     <context>
         <name>plateau::ui::ReportDialog</name>
         <message>
-            <source>Number of the report</source>
+            <source>Report number</source>
             <translation>Numéro du rapport</translation>
         </message>
         <message>
@@ -17387,7 +17387,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Écarts par rapport à la méthode</translation>
         </message>
         <message>
-            <source>Results from elsewhere</source>
+            <source>Results from external providers</source>
             <translation>Résultats de prestataires externes</translation>
         </message>
         <message>
@@ -17395,7 +17395,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Avis et interprétations</translation>
         </message>
         <message>
-            <source>Whatever else was asked for</source>
+            <source>Additional information requested</source>
             <translation>Toute autre demande</translation>
         </message>
         <message>
@@ -17419,7 +17419,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Ce que dit encore le rapport</translation>
         </message>
         <message>
-            <source>Choose the &amp;file…</source>
+            <source>&amp;Save as PDF…</source>
             <translation>Choisir le &amp;fichier…</translation>
         </message>
         <message>
@@ -17958,15 +17958,15 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>, </translation>
         </message>
         <message>
-            <source>A reviewer or a head decides here, and %1 is an analyst.</source>
+            <source>A reviewer or a head decides here; %1 is an analyst.</source>
             <translation>Un réviseur ou un responsable statue ici, et %1 est analyste.</translation>
         </message>
         <message>
-            <source>A reviewer or a head decides here, and %1 are analysts.</source>
+            <source>A reviewer or a head decides here; %1 are analysts.</source>
             <translation>Un réviseur ou un responsable statue ici, et %1 sont analystes.</translation>
         </message>
         <message>
-            <source>Who may: %1.</source>
+            <source>May decide: %1.</source>
             <translation>Qui peut décider : %1.</translation>
         </message>
         <message>
@@ -18288,7 +18288,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Avec 0, il compte à plein titre toute la journée ; la méthode prévoit une perte de %1 % par heure.</translation>
         </message>
         <message>
-            <source>Say when it was made, as 8:10, so that its strength at use can be worked out.</source>
+            <source>Say when it was made, such as 8:10, so that its strength at use can be worked out.</source>
             <translation>Indiquez quand il a été préparé, par exemple 8:10, pour que son titre à l’emploi puisse être calculé.</translation>
         </message>
     </context>
@@ -18429,11 +18429,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>&amp;Plus de filtres</translation>
         </message>
         <message>
-            <source>&amp;Keep filter</source>
+            <source>&amp;Save filter</source>
             <translation>&amp;Garder le filtre</translation>
         </message>
         <message>
-            <source>Forget it</source>
+            <source>Delete filter</source>
             <translation>L’oublier</translation>
         </message>
         <message>
@@ -18473,7 +18473,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>par méthode</translation>
         </message>
         <message>
-            <source>Kept filters</source>
+            <source>Saved filters</source>
             <translation>Filtres gardés</translation>
         </message>
         <message>
@@ -18481,7 +18481,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>nom d’un filtre</translation>
         </message>
         <message>
-            <source>Name of a kept filter</source>
+            <source>Name of a saved filter</source>
             <translation>Nom d’un filtre gardé</translation>
         </message>
         <message>
@@ -18493,7 +18493,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>&amp;Trouver intitulé, échantillon, personne, note … ou code imprimé</translation>
         </message>
         <message>
-            <source>Kept filter</source>
+            <source>Saved filter</source>
             <translation>Filtre gardé</translation>
         </message>
         <message>
@@ -18682,7 +18682,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>lot</translation>
         </message>
         <message>
-            <source>last good day</source>
+            <source>use-by date</source>
             <translation>dernier jour de validité</translation>
         </message>
         <message>
@@ -19705,7 +19705,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>A&amp;jouter une étape de dilution</translation>
         </message>
         <message>
-            <source>Ta&amp;ke the last step away</source>
+            <source>Remove the &amp;last step</source>
             <translation>Enlever la derni&amp;ère étape</translation>
         </message>
         <message>
@@ -19815,7 +19815,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Blanc échantillon</translation>
         </message>
         <message>
-            <source>Spike of the standard (mL)</source>
+            <source>Spike (mL)</source>
             <translation>Ajout dosé de l’étalon (mL)</translation>
         </message>
         <message>
@@ -19827,7 +19827,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Matrice</translation>
         </message>
         <message>
-            <source>Received at</source>
+            <source>Received</source>
             <translation>Reçu le</translation>
         </message>
         <message>
@@ -19847,7 +19847,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>%1 : compléter à (mL)</translation>
         </message>
         <message>
-            <source>Make up to (mL)</source>
+            <source>Make to (mL)</source>
             <translation>Compléter à (mL)</translation>
         </message>
         <message>
@@ -19862,7 +19862,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Indiquez d’abord qui est à la paillasse : tapez votre nom à gauche et appuyez sur Entrée, puis recommencez.</translation>
         </message>
         <message>
-            <source>Samples that wait</source>
+            <source>Samples waiting</source>
             <translation>Échantillons en attente</translation>
         </message>
         <message>
@@ -20185,7 +20185,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Forme</translation>
         </message>
         <message>
-            <source>Received at</source>
+            <source>Received</source>
             <translation>Reçu le</translation>
         </message>
         <message>
@@ -20243,7 +20243,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>nom</translation>
         </message>
         <message>
-            <source>received</source>
+            <source>received at</source>
             <translation>reçu</translation>
         </message>
         <message>
@@ -20518,7 +20518,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>%1 jours</translation>
         </message>
         <message>
-            <source>thrown away</source>
+            <source>discarded</source>
             <translation>jeté</translation>
         </message>
         <message>
@@ -20562,7 +20562,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>La masse volumique</translation>
         </message>
         <message>
-            <source>The last good day</source>
+            <source>The use-by date</source>
             <translation>Le dernier jour de validité</translation>
         </message>
         <message>
@@ -20570,7 +20570,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Sa destination</translation>
         </message>
         <message>
-            <source>Analyte molecules in one</source>
+            <source>Analyte molecules per molecule</source>
             <translation>Molécules d’analyte par molécule</translation>
         </message>
         <message>
@@ -20633,11 +20633,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>État</translation>
         </message>
         <message>
-            <source>When made (k = 2)</source>
+            <source>Strength when made (k = 2)</source>
             <translation>À la préparation (k = 2)</translation>
         </message>
         <message>
-            <source>Made at</source>
+            <source>Made</source>
             <translation>Préparé le</translation>
         </message>
         <message>
@@ -20695,7 +20695,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
     <context>
         <name>plateau::ui::SubjectForm</name>
         <message>
-            <source>what was re&amp;jected too</source>
+            <source>re&amp;jected too</source>
             <translation>aussi ce qui a été re&amp;jeté</translation>
         </message>
         <message>
@@ -20715,7 +20715,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>e&amp;n</translation>
         </message>
         <message>
-            <source>Only lo&amp;t</source>
+            <source>lo&amp;t</source>
             <translation>Seule&amp;ment le lot</translation>
         </message>
         <message>
@@ -20786,11 +20786,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>&amp;Pureté (%)</translation>
         </message>
         <message>
-            <source>&amp;Water beyond the formula (%)</source>
+            <source>Mois&amp;ture, not in the formula (%)</source>
             <translation>&amp;Eau au-delà de la formule (%)</translation>
         </message>
         <message>
-            <source>&amp;Molar mass, crystal water included (g/mol)</source>
+            <source>&amp;Molar mass, incl. water of crystallisation (g/mol)</source>
             <translation>&amp;Masse molaire, eau de cristallisation comprise (g/mol)</translation>
         </message>
         <message>
@@ -20798,7 +20798,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Masse &amp;volumique d’un liquide (g/mL)</translation>
         </message>
         <message>
-            <source>Last good &amp;day</source>
+            <source>Use-by &amp;date</source>
             <translation>Dernier &amp;jour de validité</translation>
         </message>
         <message>
@@ -20849,7 +20849,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
     <context>
         <name>plateau::ui::TakingsModel</name>
         <message>
-            <source>Begun</source>
+            <source>Started</source>
             <translation>Commencée</translation>
         </message>
         <message>
@@ -21022,7 +21022,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>min</translation>
         </message>
         <message>
-            <source>&amp;Judge a second rack in its waiting times</source>
+            <source>&amp;Judge whether a second rack fits in between</source>
             <translation>Juger un second portoir &amp;dans ses délais</translation>
         </message>
         <message>
@@ -21177,7 +21177,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Aucun étalon n’est utilisable. Les étalons neufs se notent sous Étalons.</translation>
         </message>
         <message>
-            <source>Falling due</source>
+            <source>Due or running out</source>
             <translation>Échéances proches</translation>
         </message>
         <message>
@@ -21185,7 +21185,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Aucune vérification d’équipement n’arrive à échéance, et aucun lot à son terme, dans les prochains jours.</translation>
         </message>
         <message>
-            <source>Decided last</source>
+            <source>Latest decisions</source>
             <translation>Dernières décisions</translation>
         </message>
         <message>
@@ -21212,7 +21212,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Série</translation>
         </message>
         <message>
-            <source>To</source>
+            <source>Concerning</source>
             <translation>Sur</translation>
         </message>
         <message>
@@ -21454,7 +21454,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>étiquette d’un lot modifiée</translation>
         </message>
         <message>
-            <source>lot thrown away</source>
+            <source>lot discarded</source>
             <translation>lot jeté</translation>
         </message>
         <message>
@@ -21470,7 +21470,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>étalon préparé</translation>
         </message>
         <message>
-            <source>standard thrown away</source>
+            <source>standard discarded</source>
             <translation>étalon jeté</translation>
         </message>
         <message>
@@ -21623,11 +21623,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Extrait d’un solide</translation>
         </message>
         <message>
-            <source>Below each number stands whose it is. Type over one to take another for this run alone; empty it to go back.</source>
+            <source>The source is given below each number. Type over a number to change it for this run only; clear it to restore it.</source>
             <translation>Sous chaque nombre figure ce qui en répond. Tapez par-dessus pour en prendre un autre pour cette seule série ; videz-le pour revenir.</translation>
         </message>
         <message>
-            <source>Common practice, until the laboratory says its own under Books, Laboratory: %1 of %2.</source>
+            <source>Still common practice: %1 of %2; set your own under Books, Laboratory.</source>
             <translation>Usage courant, tant que le laboratoire n’indique pas les siennes sous Registres, Laboratoire : %1 sur %2.</translation>
         </message>
         <message>
@@ -21832,7 +21832,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Pourquoi il attend</translation>
         </message>
         <message>
-            <source>Received at</source>
+            <source>Received</source>
             <translation>Reçu le</translation>
         </message>
     </context>
@@ -21855,11 +21855,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>en prélever %1</translation>
         </message>
         <message>
-            <source>dilute at least %1 times</source>
+            <source>dilute at least %1-fold</source>
             <translation>diluer au moins %1 fois</translation>
         </message>
         <message>
-            <source>dilute %1 times</source>
+            <source>dilute %1-fold</source>
             <translation>diluer %1 fois</translation>
         </message>
         <message>
@@ -21926,7 +21926,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Masse molaire de la substance</translation>
         </message>
         <message>
-            <source>Analyte molecules in one of it</source>
+            <source>Analyte molecules per molecule</source>
             <translation>Molécules d’analyte par molécule</translation>
         </message>
         <message>
@@ -21997,7 +21997,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Ouvrir un fichier de &amp;série…</translation>
         </message>
         <message>
-            <source>&amp;Save a copy of the run as file…</source>
+            <source>&amp;Save a copy of the run as a file…</source>
             <translation>Enregistrer une &amp;copie de la série en fichier…</translation>
         </message>
         <message>
@@ -22025,7 +22025,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>&amp;Quitter</translation>
         </message>
         <message>
-            <source>What is next is &amp;done now</source>
+            <source>Mark what is next as &amp;done</source>
             <translation>La suite est &amp;faite maintenant</translation>
         </message>
         <message>
@@ -22249,7 +22249,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>lot</translation>
         </message>
         <message>
-            <source>until %1</source>
+            <source>use by %1</source>
             <comment>the last good day of a lot</comment>
             <translation>jusqu’au %1</translation>
         </message>

@@ -394,8 +394,8 @@ TEST_F(Decisions, AnAnalystDoesNotDecideWhereAReviewerHasTo)
     setRules(true, false);
     openReview({good});
     EXPECT_EQ(labelText(u"decisionRules"_s),
-              u"A reviewer or a head decides here, and R. Okafor is an analyst. "
-              "Who may: H. Ahlgren, M. Lindqvist."_s);
+              u"A reviewer or a head decides here; R. Okafor is an analyst. "
+              "May decide: H. Ahlgren, M. Lindqvist."_s);
     find<QLineEdit>(u"decisionPassphrase"_s)->setFocus();
     press(Qt::Key_Return);
     EXPECT_EQ(focusName(), u"acceptRun"_s) << "Enter decides nothing by itself";

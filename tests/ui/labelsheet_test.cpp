@@ -124,11 +124,11 @@ TEST_F(LabelForm, TheSheetSaysWhichLabelComesFirst)
 {
     EXPECT_EQ(
         words(),
-        u"Labels to print: 10, from label 5 of 24 on (row 2, column 2). Sheets needed: 1. Hatched: gone."_s);
+        u"Labels to print: 10, from label 5 of 24 on (row 2, column 2). Sheets needed: 1. Hatched: used."_s);
     retype(u"labelFirstFree"_s, u"16"_s); // 16 to 24 are nine
     EXPECT_EQ(
         words(),
-        u"Labels to print: 10, from label 16 of 24 on (row 6, column 1). Sheets needed: 2. Hatched: gone."_s);
+        u"Labels to print: 10, from label 16 of 24 on (row 6, column 1). Sheets needed: 2. Hatched: used."_s);
     auto *picture = form->findChild<ui::LabelSheetPicture *>();
     QAccessibleInterface *interface = QAccessible::queryAccessibleInterface(picture);
     EXPECT_EQ(interface->text(QAccessible::Name), u"The sheet of labels"_s);

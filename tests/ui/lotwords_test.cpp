@@ -51,9 +51,9 @@ TEST(LotWords, StateSaysWhatCountsMost)
     lot.opened = QDate(2026, 2, 20);
     EXPECT_EQ(standing(lot), (ui::LotStanding{State::Good, u"in use"_s}));
     lot.keepsOpened_days = 10;
-    EXPECT_EQ(standing(lot), (ui::LotStanding{State::Attention, u"good until tonight"_s}));
+    EXPECT_EQ(standing(lot), (ui::LotStanding{State::Attention, u"use by tonight"_s}));
     lot.keepsOpened_days = 9;
-    EXPECT_EQ(standing(lot), (ui::LotStanding{State::Bad, u"open too long, was good until 2026-03-01"_s}));
+    EXPECT_EQ(standing(lot), (ui::LotStanding{State::Bad, u"open too long, was to be used by 2026-03-01"_s}));
     lot.expires = QDate(2026, 3, 1);
     EXPECT_EQ(standing(lot), (ui::LotStanding{State::Bad, u"expired on 2026-03-01"_s}));
     lot.remaining_mL = 0;
@@ -75,7 +75,7 @@ TEST(LotWords, InTheListTheStateSaysNoDay)
     EXPECT_EQ(ui::listedStandingOf(lot, now, {}).shape, State::Attention);
     EXPECT_EQ(words(lot, {10.0, 24}), u"opened; good for 5 more days; low, enough for 10 tubes"_s);
     lot.keepsOpened_days = 10;
-    EXPECT_EQ(words(lot), u"opened; good until tonight"_s);
+    EXPECT_EQ(words(lot), u"opened; use by tonight"_s);
     lot.keepsOpened_days = 9;
     EXPECT_EQ(words(lot), u"open too long"_s);
     lot.expires = QDate(2026, 3, 1);
@@ -97,7 +97,7 @@ TEST(LotWords, WhatIsDryWaitsToBeDissolved)
     lot.isDry = true;
     lot.expires = today.addDays(3);
     EXPECT_EQ(ui::standingOf(lot, now, {1.0, 24}),
-              (ui::LotStanding{State::Attention, u"dry, not dissolved yet; good until 2026-03-05"_s}));
+              (ui::LotStanding{State::Attention, u"dry, not dissolved yet; use by 2026-03-05"_s}));
     lot.expires = today.addDays(300);
     EXPECT_EQ(ui::standingOf(lot, now, {1.0, 24}),
               (ui::LotStanding{State::Pending, u"dry, not dissolved yet"_s}));
@@ -109,7 +109,7 @@ TEST(LotWords, LastGoodDayIsPointedOutAWeekAhead)
 {
     planning::Lot lot = lotOf(100);
     lot.expires = today.addDays(ui::warnAhead_days);
-    EXPECT_EQ(ui::standingOf(lot, now, {}).words, u"good until 2026-03-09"_s);
+    EXPECT_EQ(ui::standingOf(lot, now, {}).words, u"use by 2026-03-09"_s);
     lot.expires = today.addDays(ui::warnAhead_days + 1);
     EXPECT_EQ(ui::standingOf(lot, now, {}).shape, State::Good);
 }
@@ -219,7 +219,7 @@ TEST(LotsList, LedgerAndRunsInWords)
     ASSERT_EQ(ledger.rowCount(), 2);
     EXPECT_EQ(shown(ledger, 0, ui::LedgerModel::Change), u"+500\u00a0mL"_s);
     EXPECT_EQ(shown(ledger, 1, ui::LedgerModel::Change), u"\u22120.25\u00a0mL"_s);
-    EXPECT_EQ(shown(ledger, 1, ui::LedgerModel::What), u"thrown away"_s);
+    EXPECT_EQ(shown(ledger, 1, ui::LedgerModel::What), u"discarded"_s);
     EXPECT_EQ(shown(ledger, 1, ui::LedgerModel::Note), u"spilt"_s);
     ledger.setMovements({{Kind::Stored, 0, u"freezer 2"_s, u"Ines"_s, now}});
     EXPECT_EQ(shown(ledger, 0, ui::LedgerModel::Change), QString()) << "the volume is as it was";
@@ -265,7 +265,7 @@ TEST(ShelfList, SaysWhyEachSampleWaits)
     model.setWaiting({repeat, registered, both}, {});
     ASSERT_EQ(model.rowCount(), 3);
     EXPECT_EQ(shown(model, 0, ui::ShelfModel::Why),
-              u"repeat of run 12 (failed: Largest net signal, Largest absorbance): dilute at least 10 times, "
+              u"repeat of run 12 (failed: Largest net signal, Largest absorbance): dilute at least 10-fold, "
               "take 0.5\u00a0mL of it"_s);
     EXPECT_EQ(model.row(0).shape, State::Attention);
     EXPECT_EQ(shown(model, 1, ui::ShelfModel::Why), u"registered, not run yet"_s);

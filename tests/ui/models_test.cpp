@@ -183,13 +183,13 @@ TEST_F(Models, ChecksShowWhatFailedFirstWithItsLimit)
     ASSERT_GT(rows, 2);
     EXPECT_EQ(watch.inserted.count(), 1);
     EXPECT_EQ(shown(model, 0, Column::Outcome), u"not made"_s) << "no tube holds a standard";
-    EXPECT_EQ(shown(model, 1, Column::Outcome), u"pass"_s);
+    EXPECT_EQ(shown(model, 1, Column::Outcome), u"passed"_s);
     run.tubes[0].readings[u"A2"_s] = 0.2;
     run.tubes[1].readings[u"A2"_s] = 0.2;
     model.setLines(evaluation::checkLines(method(), run, evaluation::evaluate(method(), run)));
     EXPECT_GE(watch.changed.count(), 1);
     EXPECT_EQ(watch.reset.count(), 0) << "what was chosen stays chosen";
-    EXPECT_EQ(shown(model, 0, Column::Outcome), u"fail"_s);
+    EXPECT_EQ(shown(model, 0, Column::Outcome), u"failed"_s);
     EXPECT_TRUE(shown(model, 0, Column::Check).startsWith(u"Blank"_s));
     EXPECT_TRUE(shown(model, 0, Column::Found).contains(u"0.100"_s)) << shown(model, 0, 2).toStdString();
     EXPECT_TRUE(shown(model, 0, Column::Limit).contains(u"0.050"_s)) << shown(model, 0, 3).toStdString();

@@ -193,7 +193,7 @@ TEST_F(Keyboard, AControlKeepsItsValueAndIsAskedForNothingThatBelongsToAStandard
     type(u"Perry tanks"_s);
     tabTo(u"sampleNames"_s);
     type(u"P-104"_s);
-    press(Qt::Key_Y, Qt::AltModifier);
+    press(Qt::Key_K, Qt::AltModifier);
     EXPECT_EQ(find<QLineEdit>(u"controlLoss"_s)->text(), u"0"_s) << "not the loss of the method's standard";
     EXPECT_FALSE(window->findChild<QWidget *>(u"controlPreparedAt"_s)->isVisible());
     EXPECT_FALSE(window->findChild<QWidget *>(u"controlUsedWhenRead"_s)->isVisible());
@@ -216,7 +216,7 @@ TEST_F(Keyboard, AControlThatAgesIsAskedWhenItWasMade)
 {
     openWindow();
     press(Qt::Key_N, Qt::ControlModifier);
-    press(Qt::Key_Y, Qt::AltModifier);
+    press(Qt::Key_K, Qt::AltModifier);
     tabTo(u"controlLoss"_s);
     type(u"1"_s);
     EXPECT_TRUE(window->findChild<QWidget *>(u"controlPreparedAt"_s)->isVisible());

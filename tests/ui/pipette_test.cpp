@@ -495,7 +495,7 @@ TEST_F(PipetteScreen, TicksCarryTheLotAndThePipetteThatAreChosen)
     ASSERT_EQ(focusName(), u"pipetteLot"_s);
     const auto *lots = find<QComboBox>(u"pipetteLot"_s);
     ASSERT_EQ(lots->count(), 3) << "none, and those of the buffer";
-    EXPECT_EQ(lots->itemText(1), u"B-1, good until 2027-01-31"_s);
+    EXPECT_EQ(lots->itemText(1), u"B-1, use by 2027-01-31"_s);
     press(Qt::Key_Down);
     press(Qt::Key_Return);
     ASSERT_EQ(focusName(), u"pipetteGrid"_s);

@@ -296,7 +296,7 @@ TEST_F(Plan, AnOpenedLotSaysSinceWhenAndUntilWhenItIsGood)
     const QModelIndex state = model.index(0, ui::ReagentsModel::Remark);
     const QString until = planning::lotDayText(opened.addDays(14));
     EXPECT_EQ(state.data().toString(), u"enough: 50 tubes; until %1"_s.arg(until));
-    const QString told = u"enough: 50 tubes; opened on %1, good until %2"_s.arg(planning::lotDayText(opened), until);
+    const QString told = u"enough: 50 tubes; opened on %1, use by %2"_s.arg(planning::lotDayText(opened), until);
     EXPECT_EQ(state.data(Qt::ToolTipRole).toString(), told);
     EXPECT_EQ(state.data(Qt::AccessibleTextRole).toString(), told);
     ASSERT_EQ(model.lotUses().size(), 1U);
@@ -323,7 +323,7 @@ TEST_F(Plan, WaitingSamplesBecomeRowsWithTheirAdvice)
     repeat.repeat->dilution = {{10, 20}};
     repeat.repeat->sampleVolume_mL = 0.2;
     model.setWaiting({repeat, fresh});
-    EXPECT_EQ(model.index(0, ui::WaitingModel::Why).data().toString(), u"repeat of run 7: dilute 10 times"_s);
+    EXPECT_EQ(model.index(0, ui::WaitingModel::Why).data().toString(), u"repeat of run 7: dilute 10-fold"_s);
     EXPECT_TRUE(model.take(method()).empty()) << "nothing is ticked";
     for (int row = 0; row < 2; ++row)
         ASSERT_TRUE(model.setData(model.index(row, 0), Qt::Checked, Qt::CheckStateRole));

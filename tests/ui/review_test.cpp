@@ -128,7 +128,7 @@ TEST_F(Review, AGoodRunIsSaidToBeGood)
     openReviewOf(withStandard(1));
     EXPECT_EQ(labelText(u"verdict"_s), u"All results are reportable"_s);
     EXPECT_EQ(labelText(u"failures"_s), u"Every check passed."_s);
-    EXPECT_EQ(check(0, 1), u"pass"_s);
+    EXPECT_EQ(check(0, 1), u"passed"_s);
     EXPECT_EQ(result(0, Column::Verdict), u"reportable"_s);
     EXPECT_TRUE(find<QTableView>(u"results"_s)->isColumnHidden(Column::Limits)) << "there are no limits";
 }
@@ -227,7 +227,7 @@ TEST_F(Review, WhatFailedIsSaidFirstAndWithItsLimit)
     EXPECT_EQ(labelText(u"verdict"_s), u"1 to investigate and 1 to repeat, of 3"_s);
     EXPECT_TRUE(labelText(u"failures"_s).contains(u"checks failed: "_s))
         << labelText(u"failures"_s).toStdString();
-    EXPECT_EQ(check(0, 1), u"fail"_s);
+    EXPECT_EQ(check(0, 1), u"failed"_s);
     EXPECT_TRUE(check(0, 0).contains(u"P-3"_s)) << check(0, 0).toStdString();
     EXPECT_TRUE(check(0, 2).endsWith(u"g/L"_s)) << "what was found";
     EXPECT_TRUE(check(0, 3).contains(u"g/L"_s)) << "its limit";
@@ -353,7 +353,7 @@ TEST_F(Review, ASampleIsRepeatedWithAnotherDilutionThanTheAdvisedOne)
     type(u"50"_s);       // a digit begins how
     press(Qt::Key_Return);
     EXPECT_EQ(focusName(), u"sampleDecisions"_s);
-    EXPECT_TRUE(labelText(u"decisionHappens"_s).contains(u"dilute 50 times (1\u00a0mL to 50\u00a0mL)"_s))
+    EXPECT_TRUE(labelText(u"decisionHappens"_s).contains(u"dilute 50-fold (1\u00a0mL to 50\u00a0mL)"_s))
         << labelText(u"decisionHappens"_s).toStdString();
     giveReason(u"P-2 is beyond the window"_s);
     decideAs(u"M. Lindqvist"_s);

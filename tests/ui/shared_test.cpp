@@ -338,7 +338,7 @@ TEST(FormRows, OfSeveralFormsHaveTheirFieldsInOneLine)
     auto *layout = new QVBoxLayout(&page);
     QList<QWidget *> hosts;
     QList<QLineEdit *> fields;
-    for (const QString &caption : {u"Day"_s, u"Limits and standards from"_s}) {
+    for (const QString &caption : {u"Day"_s, u"Source of limits and standards"_s}) {
         auto *host = new QWidget(&page);
         auto *form = new QFormLayout(host);
         form->setContentsMargins({});

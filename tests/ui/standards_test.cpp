@@ -236,7 +236,7 @@ TEST_F(StandardsWindow, RunsThatUsedItAreShownAndItIsThrownAway)
     type(u"turbid"_s);
     press(Qt::Key_Return);
     EXPECT_EQ(book->standards().preparations()[0].discarded, u"turbid"_s);
-    EXPECT_TRUE(labelText(u"preparationNow"_s).contains(u"Thrown away"_s));
+    EXPECT_TRUE(labelText(u"preparationNow"_s).contains(u"Discarded"_s));
 }
 
 /// Found at 1 h twice the same, at 3 h 0.9 of that: a loss of 1 - 0.9^(1/2) = 5.13 % an hour.

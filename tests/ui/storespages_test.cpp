@@ -239,7 +239,7 @@ TEST_F(StoresWindow, ContainerIsReceivedByKeysAlone)
     EXPECT_EQ(lots[0].keepsOpened_days, 30);
     EXPECT_EQ(lots[0].remaining_mL, 0.5);
     EXPECT_EQ(focusName(), u"receivedLot"_s) << "ready for the next one";
-    EXPECT_TRUE(noticeText().contains(u"good until 2026-12-31 by its label"_s)) << noticeText().toStdString();
+    EXPECT_TRUE(noticeText().contains(u"use by 2026-12-31 by its label"_s)) << noticeText().toStdString();
     press(Qt::Key_Escape);
     EXPECT_EQ(shown(model(u"lots"_s), 0, ui::LotsModel::Standing), u"not opened; too little for a tube"_s);
 }
@@ -302,7 +302,7 @@ TEST_F(StoresWindow, WhatHappensToAContainerStandsInItsLedger)
     EXPECT_EQ(book->lots().all()[0].remaining_mL, 0);
     EXPECT_EQ(model(u"lotLedger"_s).rowCount(), 5);
     EXPECT_EQ(labelText(u"lotBalance"_s),
-              u"Left according to the ledger: 0\u00a0mL; taken outside runs: 10\u00a0mL, by runs: nothing."_s);
+              u"Left according to the ledger: 0\u00a0mL; taken, keyed by hand: 10\u00a0mL; ticked in runs: none."_s);
 
     what->setCurrentIndex(3);
     enter(u"labelLot"_s, u"4712"_s);
@@ -343,7 +343,7 @@ TEST_F(StoresWindow, AContainerThatNothingWasTakenFromWasNotOpenedAfterAll)
     choose(u"lots"_s, 0);
     press(Qt::Key_Return);
     EXPECT_EQ(labelText(u"lotBalance"_s),
-              u"Left according to the ledger: 100\u00a0mL; runs took nothing from it."_s);
+              u"Left according to the ledger: 100\u00a0mL; ticked in runs: none."_s);
     auto *what = find<QComboBox>(u"lotEvent"_s);
     what->setCurrentIndex(what->findText(u"It was not opened after all"_s));
     enter(u"lotReason"_s, u"it was 4713"_s);
@@ -359,7 +359,7 @@ TEST_F(StoresWindow, AContainerOpenedAtTheBenchCanHaveThatCorrectedAtOnce)
     choose(u"lots"_s, 0);
     press(Qt::Key_Return);
     auto *what = find<QComboBox>(u"lotEvent"_s);
-    const QString spilt = u"Some was spilt or thrown away"_s;
+    const QString spilt = u"Some was spilt or discarded"_s;
     what->setCurrentIndex(what->findText(spilt));
     enter(u"lotReason"_s, u"spilt"_s);
     EXPECT_LT(what->findText(u"It was opened on another day"_s), 0);

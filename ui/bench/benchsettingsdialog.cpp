@@ -32,7 +32,7 @@ BenchSettingsDialog::BenchSettingsDialog(const Theme &theme, const BenchChoice &
     , m_lead(new NumberField(theme, tr("s"), this))
     , m_thousandths(new QCheckBox(tr("&Digits alone are thousandths: 512 is 0.512"), this))
     , m_fault(new Notice(theme, this))
-    , m_keep(button(theme, tr("&Keep"), u"keepBenchSettings"_s, this))
+    , m_keep(button(theme, tr("S&ave"), u"keepBenchSettings"_s, this))
 {
     setWindowTitle(tr("Sound, lead time and keying"));
     setHelp(*this, {u"today"_s, {}});
@@ -66,7 +66,7 @@ BenchSettingsDialog::BenchSettingsDialog(const Theme &theme, const BenchChoice &
     auto *layout = new QVBoxLayout(this);
     setGaps(theme, layout);
     layout->addWidget(scrolled(form, this), 1);
-    layout->addWidget(plainLabel(tr("Soon is one low tone, now two, late three high ones."), this));
+    layout->addWidget(plainLabel(tr("Soon: one low tone. Now: two tones. Late: three high tones."), this));
     layout->addWidget(m_fault);
     layout->addLayout(buttons);
     connect(m_keep, &QPushButton::clicked, this, &QDialog::accept);

@@ -10,7 +10,7 @@ Sentence outcomeOf(evaluation::CheckOutcome outcome)
 {
     switch (outcome) {
     case evaluation::CheckOutcome::Failed:
-        return {State::Bad, ChecksModel::tr("fail")};
+        return {State::Bad, ChecksModel::tr("failed")};
     case evaluation::CheckOutcome::Repeat:
         return {State::Attention, ChecksModel::tr("repeat")};
     case evaluation::CheckOutcome::Waiting:
@@ -24,7 +24,7 @@ Sentence outcomeOf(evaluation::CheckOutcome outcome)
     case evaluation::CheckOutcome::Passed:
         break;
     }
-    return {State::Good, ChecksModel::tr("pass")};
+    return {State::Good, ChecksModel::tr("passed")};
 }
 
 ChecksModel::ChecksModel(const Theme &theme, QObject *parent)

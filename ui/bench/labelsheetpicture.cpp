@@ -35,8 +35,7 @@ QString LabelSheetPicture::words() const
     const int onSheet = columns * m_choice.sheet.rows;
     const int index = m_choice.firstFree - 1;
     const int sheets = (index + m_labels + onSheet - 1) / onSheet;
-    return tr("Labels to print: %1, from label %2 of %3 on (row %4, column %5). Sheets needed: %6. Hatched: "
-              "gone.")
+    return tr("Labels to print: %1, from label %2 of %3 on (row %4, column %5). Sheets needed: %6. Hatched: used.")
         .arg(m_labels)
         .arg(m_choice.firstFree)
         .arg(onSheet)

@@ -20,7 +20,7 @@ struct PipetteSourceWords {
 QString lotWords(const planning::Lot &lot)
 {
     const std::optional<QDate> last = planning::lastGoodDay(lot);
-    return last ? PipetteSourceWords::tr("%1, good until %2").arg(lot.lot, assay::shownDay(*last))
+    return last ? PipetteSourceWords::tr("%1, use by %2").arg(lot.lot, assay::shownDay(*last))
                 : lot.lot;
 }
 

@@ -52,7 +52,7 @@ RepeatHow unreadable()
 {
     return {
         {},
-        RepeatHowWords::tr("type a dilution as 20, its steps as 5 to 100, or the sample volume as 0.5 mL")};
+        RepeatHowWords::tr("type a dilution, e.g. 20, its steps, e.g. 5 to 100, or the sample volume, e.g. 0.5 mL")};
 }
 
 RepeatHow dilution(double factor)
@@ -60,12 +60,12 @@ RepeatHow dilution(double factor)
     if (factor <= 1)
         return {
             {},
-            RepeatHowWords::tr("a dilution is by more than 1; for more sample type its volume, as 0.5 mL")};
+            RepeatHowWords::tr("a dilution is by more than 1; for more sample type its volume, e.g. 0.5 mL")};
     const auto steps = evaluation::dilutionChain(factor);
     if (!steps || steps->empty())
         return {{},
                 RepeatHowWords::tr(
-                    "usual pipettes and flasks make no dilution of %1; type its steps, as 5 to 100")
+                    "usual pipettes and flasks make no dilution of %1; type its steps, e.g. 5 to 100")
                     .arg(evaluation::plainText(factor))};
     return {Advice{Advice::Kind::Dilute, factor, false, *steps, 0}, {}};
 }
@@ -85,7 +85,7 @@ RepeatHow inSteps(const QString &text)
         if (!take || !makeUpTo)
             return unreadable();
         if (*take < assay::limit::smallestVolume_mL || *makeUpTo <= *take)
-            return {{}, RepeatHowWords::tr("a step goes from less to more, as 5 to 100")};
+            return {{}, RepeatHowWords::tr("a step goes from less to more, e.g. 5 to 100")};
         advice.steps.push_back({*take, *makeUpTo});
         advice.factor *= *makeUpTo / *take;
     }
@@ -107,7 +107,7 @@ RepeatHow repeatHow(const QString &typed)
         if (!volume_mL)
             return unreadable();
         if (*volume_mL < assay::limit::smallestVolume_mL || *volume_mL > assay::limit::tubeVolume_mL)
-            return {{}, RepeatHowWords::tr("no tube takes that volume of sample; type it in mL, as 0.5 mL")};
+            return {{}, RepeatHowWords::tr("no tube takes that volume of sample; type it in mL, e.g. 0.5 mL")};
         return {Advice{Advice::Kind::IncreaseVolume, 1, false, {}, *volume_mL}, {}};
     }
     const QRegularExpression factor =

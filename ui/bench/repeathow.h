@@ -23,7 +23,7 @@ struct RepeatHow {
 /// volume of a step. Blank: as advised, and where nothing is, as the run had it.
 RepeatHow repeatHow(const QString &typed);
 
-/// "dilute 20 times (5 mL to 100 mL)"; lower case.
+/// "dilute 20-fold (5 mL to 100 mL)"; lower case.
 QString repeatHowText(const evaluation::Advice &advice);
 
 } // namespace plateau::ui

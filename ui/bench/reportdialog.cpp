@@ -29,7 +29,7 @@ struct Caption {
 
 /// Names are those of the command line; one without a caption here is shown by its name.
 constexpr Caption captions[] = {
-    {"report-number", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Number of the report")},
+    {"report-number", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Report number")},
     {"issued", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Issued on")},
     {"customer", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Customer")},
     {"customer-contact", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Customer's contact")},
@@ -40,9 +40,9 @@ constexpr Caption captions[] = {
     {"sampling", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Sampling: plan, method, by whom")},
     {"conditions", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Conditions of the tests")},
     {"deviations", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Deviations from the method")},
-    {"external", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Results from elsewhere")},
+    {"external", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Results from external providers")},
     {"opinions", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Opinions and interpretations")},
-    {"additional", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Whatever else was asked for")},
+    {"additional", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Additional information requested")},
     {"item", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "What the samples are")},
     {"condition", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Their condition")},
     {"received", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Received on")},
@@ -77,7 +77,7 @@ ReportDialog::ReportDialog(const Theme &theme, const std::map<QString, QString> 
     scroll->setWidget(inside);
     scroll->setWidgetResizable(true);
     scroll->setFocusPolicy(Qt::NoFocus);
-    auto *go = button(theme, tr("Choose the &file…"), u"reportGo"_s, this);
+    auto *go = button(theme, tr("&Save as PDF…"), u"reportGo"_s, this);
     auto *leave = button(theme, tr("Cance&l"), u"reportLeave"_s, this);
     go->setDefault(true);
     auto *buttons = new QHBoxLayout;

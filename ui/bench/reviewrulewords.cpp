@@ -35,7 +35,7 @@ QStringList workedAtTheBench(const std::vector<notebook::AuditEntry> &history)
 QString whoMay(const QStringList &names)
 {
     return names.isEmpty() ? ReviewRuleWords::tr("Nobody who is set up may decide it.")
-                           : ReviewRuleWords::tr("Who may: %1.").arg(listed(names));
+                           : ReviewRuleWords::tr("May decide: %1.").arg(listed(names));
 }
 
 } // namespace
@@ -71,8 +71,8 @@ QString whoMayNotDecide(const planning::ReviewRules &rules, const std::vector<no
     }
     if (rules.reviewerDecides && !analysts.isEmpty())
         sentences << (analysts.size() == 1
-                          ? ReviewRuleWords::tr("A reviewer or a head decides here, and %1 is an analyst.")
-                          : ReviewRuleWords::tr("A reviewer or a head decides here, and %1 are analysts."))
+                          ? ReviewRuleWords::tr("A reviewer or a head decides here; %1 is an analyst.")
+                          : ReviewRuleWords::tr("A reviewer or a head decides here; %1 are analysts."))
                          .arg(listed(analysts));
     if (!sentences.isEmpty() && !persons.empty())
         sentences << whoMay(whoMayDecide(rules, persons, history));

@@ -123,8 +123,8 @@ run::Standard standardOf(const StandardDraft &typed, const RunDraft &draft, cons
         standard.preparedAt = reader.moment(typed.preparedAt, draft.startedAt, preparedPlace);
     } else if (standard.lossPerHour > 0 || !typed.usedWhenRead) {
         reader.complain(preparedPlace,
-                        RunDraftWords::tr("Say when it was made, as 8:10, so that its strength at use can be "
-                                          "worked out."));
+                        RunDraftWords::tr("Say when it was made, such as 8:10, so that its strength at use "
+                                          "can be worked out."));
         standard.preparedAt = draft.startedAt; // stands in, so that the same is not said again in other words
     }
     if (!typed.usedWhenRead)

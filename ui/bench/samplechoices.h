@@ -19,7 +19,7 @@ struct SampleChoiceRow {
     Sentence verdict;
     SampleChoice choice = SampleChoice::AsRun;
     QString reason{};
-    /// How the evaluation advises to repeat it: "dilute 10 times"; empty where it does not say.
+    /// How the evaluation advises to repeat it: "dilute 10-fold"; empty where it does not say.
     QString advice{};
     /// How somebody wants it repeated instead, as typed (repeathow.h); empty: as advised, else as in the run.
     QString how{};
@@ -52,7 +52,7 @@ std::vector<notebook::SampleDecision> sampleDecisions(const std::vector<SampleCh
 
 /// "accepted", "as the run"; lower case, a word of a table.
 QString choiceText(SampleChoice choice);
-/// What becomes of it where the run is accepted: "reported", "waits on the shelf: dilute 10 times".
+/// What becomes of it where the run is accepted: "reported", "waits on the shelf: dilute 10-fold".
 QString consequenceText(const SampleChoiceRow &row);
 /// "If the run is accepted: 5 samples will be reported. 1 sample will be rejected."
 QString whatHappens(const std::vector<SampleChoiceRow> &rows, notebook::DecisionKind ofRun);

@@ -342,19 +342,19 @@ QString SamplesModel::headerText(const Column &column) const
     case Kind::OwnBlank:
         return tr("Sample blank");
     case Kind::Spike:
-        return tr("Spike of the standard (mL)");
+        return tr("Spike (mL)");
     case Kind::Product:
         return tr("Product");
     case Kind::Matrix:
         return tr("Matrix");
     case Kind::Received:
-        return tr("Received at");
+        return tr("Received");
     case Kind::From:
         return tr("From");
     case Kind::Take:
         return several ? tr("%1: take (mL)").arg(column.number + 1) : tr("Take (mL)");
     case Kind::MakeUp:
-        return several ? tr("%1: make up to (mL)").arg(column.number + 1) : tr("Make up to (mL)");
+        return several ? tr("%1: make up to (mL)").arg(column.number + 1) : tr("Make to (mL)");
     case Kind::Factor:
         return tr("Factor");
     }

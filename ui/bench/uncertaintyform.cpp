@@ -85,11 +85,11 @@ void UncertaintyForm::show(const std::vector<planning::OwnedInput> &owned)
         typed += isTyped(m_rows[index]) ? 1 : 0;
     }
     QString summary =
-        tr("Below each number stands whose it is. Type over one to take another for this run alone; "
-           "empty it to go back.");
+        tr("The source is given below each number. Type over a number to change it for this run only; clear "
+           "it to restore it.");
     if (usual > 0)
         summary +=
-            u' ' + tr("Common practice, until the laboratory says its own under Books, Laboratory: %1 of %2.")
+            u' ' + tr("Still common practice: %1 of %2; set your own under Books, Laboratory.")
                        .arg(usual)
                        .arg(known);
     if (typed > 0)

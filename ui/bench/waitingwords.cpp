@@ -52,8 +52,8 @@ QString adviceWords(const evaluation::Advice &advice)
         return WaitingWords::tr("take %1 of it")
             .arg(evaluation::withUnit(evaluation::plainText(advice.sampleVolume_mL), u"mL"_s));
     const QString factor = evaluation::plainText(advice.factor);
-    return advice.atLeast ? WaitingWords::tr("dilute at least %1 times").arg(factor)
-                          : WaitingWords::tr("dilute %1 times").arg(factor);
+    return advice.atLeast ? WaitingWords::tr("dilute at least %1-fold").arg(factor)
+                          : WaitingWords::tr("dilute %1-fold").arg(factor);
 }
 
 QString whyItWaits(const notebook::WaitingSample &waiting)

@@ -50,7 +50,7 @@ CellsTable::CellsTable(const Theme &theme, CellsModel *model, const QString &acc
 QString CellsTable::keysHint()
 {
     return tr("Type to fill a cell, Enter goes on, F2 changes what is there. Insert adds a row, Ctrl+Delete "
-              "takes it away, Alt+Up and Alt+Down move it, Ctrl+Z takes back.");
+              "removes it, Alt+Up and Alt+Down move it, Ctrl+Z undoes.");
 }
 
 void CellsTable::setLetter(QAbstractButton *button)

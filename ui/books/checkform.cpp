@@ -92,7 +92,7 @@ QWidget *CheckForm::buildLeft()
     m_source->setMinimumHeight(m_theme.target());
     m_source->setToolTip(tr("A certificate or an instruction: for limits other than those suggested, and for "
                             "what it was checked with."));
-    addFormRow(end, tr("Limits and standards fro&m"), m_source, u"checkSource"_s);
+    addFormRow(end, tr("Source of li&mits and standards"), m_source, u"checkSource"_s);
     m_note = new QLineEdit(host);
     m_note->setMinimumHeight(m_theme.target());
     addFormRow(end, tr("No&te (may be empty)"), m_note, u"checkNote"_s);
@@ -320,7 +320,7 @@ void CheckForm::showOutcome(const equipment::Check &check, const assay::Problems
                                       "out of use, or have it put right and check it again.")});
     if (const QString worth = figuresText(outcome->figures); !worth.isEmpty())
         sentences.push_back(
-            {State::Info, tr("Standard uncertainty for the budgets (k = 1): %1.").arg(worth)});
+            {State::Info, tr("For the budgets: standard uncertainty (k = 1) of %1.").arg(worth)});
     m_verdict->setSentences(std::move(sentences));
 }
 

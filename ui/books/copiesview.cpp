@@ -90,8 +90,8 @@ void CopiesView::refresh()
                             QDir::toNativeSeparators(backup.path)});
     });
     m_where->setText(
-        tr("They go to %1, if the notebook has changed since the last one: when the program starts, every "
-           "hour, and when it ends, alongside the work. Each is opened and checked. %2")
+        tr("They are written to %1 when the program starts, every hour and when it ends, if the notebook has "
+           "changed; work goes on meanwhile. Each is opened and checked. %2")
             .arg(QDir::toNativeSeparators(m_keeper.root()), notebook::backupRuleText()));
     m_empty->setVisible(rows.empty());
     m_table->setVisible(!rows.empty());

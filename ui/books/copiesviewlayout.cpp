@@ -125,7 +125,7 @@ QWidget *CopiesView::buildCopies(const Theme &theme)
     m_year->setAccessibleName(tr("Year to archive"));
     m_year->setMinimumHeight(theme.target());
     auto *out = button(theme, tr("E&xport everything…"), u"exportAll"_s, part);
-    auto *in = button(theme, tr("Notebook o&ut of an export…"), u"importAll"_s, part);
+    auto *in = button(theme, tr("No&tebook from an export…"), u"importAll"_s, part);
     auto *buttons = new QHBoxLayout;
     for (QWidget *each : std::initializer_list<QWidget *>{m_archive, m_year, out, in})
         buttons->addWidget(each);

@@ -88,7 +88,7 @@ QVariant EquipmentModel::headerData(int section, Qt::Orientation orientation, in
     case Standing:
         return tr("State");
     case Due:
-        return tr("Checked until");
+        return tr("Next check due");
     case Size:
         return tr("Volume");
     default:

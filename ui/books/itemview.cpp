@@ -230,7 +230,7 @@ void ItemView::showChosen()
     const auto outcome = equipment::outcomeOf(check->of, check->check);
     if (outcome) {
         if (const QString worth = figuresText(outcome->figures); !worth.isEmpty())
-            parts << tr("Standard uncertainty (k = 1): %1.").arg(worth);
+            parts << tr("Standard uncertainty (k = 1) of %1.").arg(worth);
         m_findings->show(findingTitles(), findingRows(*outcome));
     }
     if (!check->check.source.isEmpty())

@@ -77,7 +77,7 @@ LotKeepingForm::LotKeepingForm(const Theme &theme, QFormLayout *form)
     , m_count(addLine(theme, tr("Number of ali&quots"), u"lotAliquots"_s))
     , m_keeps_days(addLine(theme, tr("&Keeps dissolved (days)"), u"lotKeeps"_s))
     , m_thawed_days(addLine(theme, tr("Once &thawed (days)"), u"lotThawed"_s))
-    , m_place(addBox(theme, tr("&Where it is kept"), u"lotPlace"_s))
+    , m_place(addBox(theme, tr("&Where it is stored"), u"lotPlace"_s))
     , m_coldest_C(addTemperature(theme, tr("Co&ldest there (°C)"), u"lotColdest"_s))
     , m_warmest_C(addTemperature(theme, tr("War&mest there (°C)"), u"lotWarmest"_s))
 {
@@ -210,7 +210,7 @@ std::optional<notebook::LotDissolving> LotKeepingForm::dissolving(QString &fault
     how.solvent = m_solvent->currentText().simplified();
     if (how.solvent.isEmpty())
         return refuseField(fault, m_solvent,
-                           tr("Say in what it was dissolved: choose a container, or key it, as water."));
+                           tr("Say in what it was dissolved: choose a container, or key it, such as water."));
     for (const auto &[words, lot] : m_solvents) {
         if (words == m_solvent->currentText())
             how.solventLot = lot;

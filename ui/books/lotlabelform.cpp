@@ -34,7 +34,7 @@ LotLabelForm::LotLabelForm(const Theme &theme, QFormLayout *form, const QString 
     addFormRow(form, tr("&Reagent"), m_reagent, objectName + u"Reagent"_s);
     m_lot = addLine(theme, tr("&Lot"), objectName + u"Lot"_s);
     m_expires = new DayField(theme, form->parentWidget());
-    addFormRow(form, tr("Last good &day"), m_expires, objectName + u"Expires"_s);
+    addFormRow(form, tr("Use-by &date"), m_expires, objectName + u"Expires"_s);
     connect(m_expires->entry(), &QLineEdit::returnPressed, this, &LotLabelForm::returnPressed);
     connect(m_expires->entry(), &QLineEdit::textChanged, this, &LotLabelForm::edited);
     m_keeps_days = addLine(theme, tr("&Keeps once opened (days)"), objectName + u"Keeps"_s);
@@ -114,7 +114,7 @@ std::optional<notebook::LotLabel> LotLabelForm::readLabel(QString &fault, QWidge
     if (const QString typed = m_expires->entry()->text(); !typed.trimmed().isEmpty()) {
         const auto day = parseDay(typed);
         if (std::holds_alternative<DayFault>(day))
-            return refuse(m_expires, tr("Last good day: %1").arg(dayFaultSentence(std::get<DayFault>(day))));
+            return refuse(m_expires, tr("Use-by date: %1").arg(dayFaultSentence(std::get<DayFault>(day))));
         label.expires = std::get<QDate>(day);
     }
     if (const QString typed = m_keeps_days->text().trimmed(); !typed.isEmpty()) {

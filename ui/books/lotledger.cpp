@@ -140,7 +140,7 @@ QVariant TakingsModel::headerData(int section, Qt::Orientation orientation, int 
         return {};
     switch (section) {
     case Begun:
-        return tr("Begun");
+        return tr("Started");
     case Title:
         return tr("Run");
     case Volume:

@@ -140,7 +140,7 @@ QVariant LotsModel::headerData(int section, Qt::Orientation orientation, int rol
     case UseBy:
         return tr("Use by");
     case Place:
-        return tr("Kept");
+        return tr("Storage");
     default:
         return {};
     }

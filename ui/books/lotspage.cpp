@@ -130,7 +130,7 @@ void LotsPage::connectLot()
     });
     connect(m_lot, &LotView::discardWanted, this, [this, lot](double volume_mL, const QString &why) {
         note([&] { m_stores.discard(lot(), volume_mL, why); },
-             tr("%1 thrown away.").arg(lotVolume(volume_mL)));
+             tr("%1 discarded.").arg(lotVolume(volume_mL)));
     });
     connect(m_lot, &LotView::correctWanted, this, [this, lot](double found_mL, const QString &why) {
         note([&] { m_stores.correct(lot(), found_mL, why); },
@@ -164,7 +164,7 @@ void LotsPage::connectKeeping()
         note([&] { m_stores.noteLot(lot(), text); }, tr("Noted; the ledger keeps it."));
     });
     connect(m_lot, &LotView::discardDryWanted, this, [this, lot](const QString &why) {
-        note([&] { m_stores.discardDry(lot(), why); }, tr("Thrown away."));
+        note([&] { m_stores.discardDry(lot(), why); }, tr("Discarded."));
     });
 }
 
@@ -296,12 +296,13 @@ void LotsPage::sayReceived(const notebook::LotLabel &label, const QString &amoun
     const bool over = label.expires && *label.expires < m_clock.now().date();
     const QString stored =
         label.expires && !over
-            ? tr("In the book: %1, lot %2, %3, good until %4 by its label. The label stays here for the next container of it.")
+            ? tr("In the book: %1, lot %2, %3, use by %4 by its label. The label stays here for the next "
+                 "container of it.")
                   .arg(label.reagent, label.lot, amount, assay::shownDay(*label.expires))
             : tr("In the book: %1, lot %2, %3. The label stays here for the next container of it.")
                   .arg(label.reagent, label.lot, amount);
     m_receive->markReceived(over ? State::Attention : State::Good,
-                            over ? tr("%1 Its last good day, %2, is past already.")
+                            over ? tr("%1 Its use-by date, %2, is past already.")
                                        .arg(stored, assay::shownDay(*label.expires))
                                  : stored);
 }

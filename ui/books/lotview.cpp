@@ -101,7 +101,7 @@ QStringList LotView::factsInWords() const
     if (lot.aliquot && lot.aliquot->keeps_days)
         parts << tr("keeps as stored: %1 days").arg(*lot.aliquot->keeps_days);
     if (lot.place)
-        parts << tr("kept: %1").arg(planning::placeText(*lot.place));
+        parts << tr("storage: %1").arg(planning::placeText(*lot.place));
     return parts;
 }
 
@@ -119,11 +119,11 @@ QString LotView::balanceText() const
     for (const notebook::LotTaking &taking : m_facts.takings)
         taken_mL += taking.through.isEmpty() ? taking.volume_mL : 0; // that left it when it was divided
     if (taken_mL == 0 && byHand_mL > 0)
-        return tr("Left according to the ledger: %1; taken outside runs: %2, by runs: nothing.")
+        return tr("Left according to the ledger: %1; taken, keyed by hand: %2; ticked in runs: none.")
             .arg(lotVolume(m_facts.lot.remaining_mL), lotVolume(byHand_mL));
     if (taken_mL == 0)
-        return tr("Left according to the ledger: %1; runs took nothing from it.").arg(lotVolume(m_facts.lot.remaining_mL));
-    return tr("According to the ledger %1, of which runs took %2; left: %3.")
+        return tr("Left according to the ledger: %1; ticked in runs: none.").arg(lotVolume(m_facts.lot.remaining_mL));
+    return tr("According to the ledger: %1; ticked in runs: %2; left: %3.")
         .arg(lotVolume(noted_mL), lotVolume(taken_mL), lotVolume(m_facts.lot.remaining_mL));
 }
 
@@ -140,8 +140,8 @@ void LotView::addChoices()
     if (!lot.opened)
         add(Event::Opened, lot.aliquot ? tr("It was opened or thawed") : tr("It was opened"));
     if (!lot.isDry)
-        add(Event::Used, tr("Some was taken outside a run"));
-    add(Event::Discarded, lot.isDry ? tr("It was thrown away") : tr("Some was spilt or thrown away"));
+        add(Event::Used, tr("Some was taken, keyed by hand"));
+    add(Event::Discarded, lot.isDry ? tr("It was discarded") : tr("Some was spilt or discarded"));
     if (!lot.isDry)
         add(Event::Corrected, tr("Another volume was found in it"));
     add(Event::Relabelled, tr("Its label was noted wrongly"));

@@ -84,7 +84,7 @@ QString movementText(notebook::LotMovementKind kind)
     case notebook::LotMovementKind::Used:
         return LotWords::tr("taken, keyed by hand");
     case notebook::LotMovementKind::Discarded:
-        return LotWords::tr("thrown away");
+        return LotWords::tr("discarded");
     case notebook::LotMovementKind::Corrected:
         return LotWords::tr("corrected to what was found");
     case notebook::LotMovementKind::ReceivedDry:

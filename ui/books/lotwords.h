@@ -40,7 +40,7 @@ std::variant<QDate, DayFault> parseDay(const QString &text,
 /// What would be right, for a sentence beside the field.
 QString dayFaultSentence(DayFault fault, assay::MonthAlone month = assay::MonthAlone::LastDay);
 
-/// "received", "taken outside a run" and so on.
+/// "received", "taken, keyed by hand" and so on.
 QString movementText(notebook::LotMovementKind kind);
 
 } // namespace plateau::ui

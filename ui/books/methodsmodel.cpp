@@ -145,7 +145,7 @@ QVariant MethodsModel::headerData(int section, Qt::Orientation orientation, int 
     case Standing:
         return tr("State");
     case Origin:
-        return tr("Where it comes from");
+        return tr("Origin");
     case Runs:
         return tr("Runs");
     case Id:

@@ -76,7 +76,7 @@ void PersonsForm::build()
     m_meaning->setWordWrap(true);
     m_form->addRow(QString(), m_meaning);
     m_passphrase = addLine(tr("N&ew passphrase"), u"personPassphrase"_s, true);
-    m_again = addLine(tr("The same aga&in"), u"personPassphraseAgain"_s, true);
+    m_again = addLine(tr("Repea&t passphrase"), u"personPassphraseAgain"_s, true);
     m_advice = plainLabel(tr("At least 8 characters; several words that only its owner would put together "
                              "make a good one. Its owner types it."),
                           m_group);
@@ -84,7 +84,7 @@ void PersonsForm::build()
     m_form->addRow(QString(), m_advice);
     m_reason = addLine(tr("&Reason"), u"personReason"_s, false);
     m_signer = addBox(tr("Signed b&y"), u"personSigner"_s);
-    m_proof = addLine(tr("Passphrase of &the one above"), u"personProof"_s, true);
+    m_proof = addLine(tr("Si&gner's passphrase"), u"personProof"_s, true);
     m_store = button(m_theme, tr("&Store it"), u"storePerson"_s, m_group);
     m_form->addRow(QString(), m_store);
     connect(m_what, &QComboBox::currentIndexChanged, this, &PersonsForm::showFields);

@@ -43,7 +43,7 @@ QString PersonsModel::text(const PersonRow &person, int column) const
     case Since:
         return assay::shownDay(person.addedAt.toLocalTime().date());
     case Standing:
-        return person.retired ? tr("retired, signs nothing") : tr("signs");
+        return person.retired ? tr("retired, may not sign") : tr("may sign");
     default:
         return {};
     }

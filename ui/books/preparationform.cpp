@@ -127,7 +127,7 @@ QWidget *PreparationForm::buildForm()
     m_use->setMinimumHeight(m_theme.target());
     addFormRow(form, tr("Fo&r"), m_use, u"preparationUse"_s);
     m_perMolecule =
-        addNumber(form, tr("Analyte &molecules in one of the substance"), {}, u"preparationPerMolecule"_s);
+        addNumber(form, tr("Analyte &molecules per molecule of substance"), {}, u"preparationPerMolecule"_s);
     m_perMolecule->entry()->setText(u"1"_s);
     m_wanted = addNumber(form, tr("Strength &wanted"), u"g/L"_s, u"preparationWanted"_s);
     m_flask = new QComboBox(host);
@@ -136,11 +136,11 @@ QWidget *PreparationForm::buildForm()
     m_flask_mL = addNumber(form, tr("&Its volume"), u"mL"_s, u"preparationVolume"_s);
     m_flask_u = addNumber(form, tr("u of flask and filling"), u"mL"_s, u"preparationFlaskU"_s);
     m_masses = addLine(form, tr("W&eighed (mg)"), u"preparationMasses"_s);
-    m_masses->setPlaceholderText(tr("several portions as 50.3; 49.8"));
+    m_masses->setPlaceholderText(tr("several portions, e.g. 50.3; 49.8"));
     m_mass_u = addNumber(form, tr("u of one weighing"), u"mg"_s, u"preparationMassU"_s);
     m_name = addLine(form, tr("Name on the flas&k"), u"preparationName"_s);
     m_madeAt = new MomentField(m_theme, m_clock, host);
-    addFormRow(form, tr("Ma&de at"), m_madeAt, u"preparationMadeAt"_s);
+    addFormRow(form, tr("Ma&de"), m_madeAt, u"preparationMadeAt"_s);
     m_loss = addNumber(form, tr("Loss of strength"), tr("% per hour"), u"preparationLoss"_s);
     m_keeps_h = addNumber(form, tr("Keeps by &your own rule"), u"h"_s, u"preparationKeeps"_s);
     m_keeps_h->entry()->setToolTip(tr("Empty where there is no rule beside the loss."));
@@ -390,7 +390,8 @@ void PreparationForm::answer()
                           withUnit(QString::number(100 * strength.budget.front().share, 'f', 0), u"%"_s))});
         if (made.madeAt.isValid()) {
             if (const auto last = planning::goodUntil(made))
-                sentences.push_back({State::Info, u"%1 %2"_s.arg(tr("Good until %1.").arg(momentText(*last)), whyGoodUntil(made))});
+                sentences.push_back({State::Info, u"%1 %2"_s.arg(tr("Use by %1.").arg(momentText(*last)), "
+                                                                    "whyGoodUntil(made))});
         }
     }
     sentences.push_back(
@@ -398,7 +399,7 @@ void PreparationForm::answer()
     if (of->expires && *of->expires < m_clock.now().date())
         sentences.push_back(
             {State::Attention,
-             tr("The last good day of %1, %2, is past.").arg(of->name, assay::shownDay(*of->expires))});
+             tr("The use-by date of %1, %2, is past.").arg(of->name, assay::shownDay(*of->expires))});
     sentences.push_back(
         {State::Attention, tr("Wear what your local safety rules and the supplier's sheet ask "
                               "for; they come first.")});

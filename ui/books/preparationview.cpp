@@ -51,15 +51,15 @@ std::vector<QStringList> factsOf(const planning::HeldPreparation &held)
         PreparationView::tr("%1 (%2)").arg(made.flask.isEmpty() ? withUnit(plainText(made.flask_mL), u"mL"_s)
                                                                 : made.flask,
                                            withUnit(plainText(made.flask_u_mL), u"mL"_s)));
-    add(PreparationView::tr("Analyte molecules in one of the substance"), plainText(made.analytePerMolecule));
-    add(PreparationView::tr("Made at, by"),
+    add(PreparationView::tr("Analyte molecules per molecule of substance"), plainText(made.analytePerMolecule));
+    add(PreparationView::tr("Made, by"),
         PreparationView::tr("%1, %2").arg(momentText(made.madeAt), held.person));
     add(PreparationView::tr("Loss of strength"),
         made.lossPerHour > 0 ? withUnit(plainText(100 * made.lossPerHour), PreparationView::tr("% per hour"))
                              : PreparationView::tr("none is stated"));
     add(PreparationView::tr("Keeps by your own rule"), ownRuleText(made));
     if (const auto last = planning::goodUntil(made))
-        add(PreparationView::tr("Good until"), momentText(*last));
+        add(PreparationView::tr("Use by"), momentText(*last));
     add(PreparationView::tr("Substance"), of.name);
     add(PreparationView::tr("Supplier, lot"),
         QStringList{of.supplier, of.lot}.filter(QRegularExpression(u"."_s)).join(u", "_s));
@@ -69,7 +69,7 @@ std::vector<QStringList> factsOf(const planning::HeldPreparation &held)
         add(PreparationView::tr("Water"), withUnit(plainText(100 * of.water), u"%"_s));
     add(PreparationView::tr("Molar mass"), withUnit(plainText(of.molarMass_g_per_mol), u"g/mol"_s));
     add(PreparationView::tr("Note"), made.note);
-    add(PreparationView::tr("Thrown away, because"), held.discarded.value_or(QString()));
+    add(PreparationView::tr("Discarded because"), held.discarded.value_or(QString()));
     return facts;
 }
 
@@ -88,19 +88,19 @@ PreparationView::PreparationView(const Theme &theme, QWidget *parent)
     , m_disposal(new QWidget(this))
 {
     QWidget *header = buildHeader();
-    m_facts->show({tr("What"), tr("How")}, {});
-    m_runs->show({tr("Run"), tr("Begun"), tr("Age at use"), tr("Recovery")}, {});
+    m_facts->show({tr("Item"), tr("Value")}, {});
+    m_runs->show({tr("Run"), tr("Started"), tr("Age at use"), tr("Recovery")}, {});
     m_factsTable->setFlexibleColumn(1);
     m_runsTable->setFlexibleColumn(0);
     m_noRuns->setWordWrap(true);
     m_noRuns->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    auto *caption = new QLabel(tr("Thrown away, b&ecause"), m_disposal);
+    auto *caption = new QLabel(tr("Discarded b&ecause"), m_disposal);
     m_reason = new QLineEdit(m_disposal);
     m_reason->setObjectName(u"preparationReason"_s);
-    m_reason->setAccessibleName(tr("Thrown away, because"));
+    m_reason->setAccessibleName(tr("Discarded because"));
     m_reason->setMinimumHeight(theme.target());
     caption->setBuddy(m_reason);
-    auto *away = button(theme, tr("&Throw it away"), u"discardPreparation"_s, m_disposal);
+    auto *away = button(theme, tr("D&iscard"), u"discardPreparation"_s, m_disposal);
     auto *row = new QHBoxLayout(m_disposal);
     row->setContentsMargins({});
     row->addWidget(caption);
@@ -170,7 +170,7 @@ void PreparationView::show(const planning::HeldPreparation &held, const std::vec
     m_held = held;
     m_shownRuns = runs;
     m_title->setText(tr("%1 of %2").arg(held.preparation.name, held.of.name));
-    m_facts->show({tr("What"), tr("How")}, factsOf(held));
+    m_facts->show({tr("Item"), tr("Value")}, factsOf(held));
     std::vector<QStringList> rows;
     for (const PreparationRun &run : runs)
         rows.push_back({run.title, momentText(run.at),
@@ -178,7 +178,7 @@ void PreparationView::show(const planning::HeldPreparation &held, const std::vec
                         run.recovery_percent
                             ? withUnit(QString::number(*run.recovery_percent, 'f', 1), u"%"_s)
                             : QString()});
-    m_runs->show({tr("Run"), tr("Begun"), tr("Age at use"), tr("Recovery")}, std::move(rows));
+    m_runs->show({tr("Run"), tr("Started"), tr("Age at use"), tr("Recovery")}, std::move(rows));
     m_factsTable->fit();
     m_runsTable->fit();
     m_runsTable->setVisible(!runs.empty());
@@ -224,7 +224,7 @@ bool PreparationView::hasUnsavedChanges() const
 void PreparationView::markDiscarded()
 {
     m_reason->clear();
-    m_notice->say(State::Good, tr("Thrown away: it is not offered any more; the runs that used it keep it."));
+    m_notice->say(State::Good, tr("Discarded: it is not offered any more; the runs that used it keep it."));
 }
 
 void PreparationView::takeFocus()

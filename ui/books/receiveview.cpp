@@ -52,7 +52,7 @@ ReceiveView::ReceiveView(const Theme &theme, QWidget *parent)
     addFormRow(m_form, tr("&Mass in it (mg, may be empty)"), m_mass_mg, u"receivedMass"_s);
     m_place = new OfferField(this);
     m_place->setMinimumHeight(theme.target());
-    addFormRow(m_form, tr("Kept at (may be empty)"), m_place, u"receivedPlace"_s);
+    addFormRow(m_form, tr("Storage place (may be empty)"), m_place, u"receivedPlace"_s);
     m_volume_mL->setOneLine();
     m_mass_mg->setOneLine();
     showFields();

@@ -148,7 +148,7 @@ void RecordView::fill()
     const bool onBench = summary.state == notebook::RunState::OnBench;
     m_title->setText(summary.title);
     const QString begun = momentText(m_stored.run.startedAt.value_or(summary.createdAt));
-    m_subtitle->setText(tr("%1, version %2, begun %3, %4, revision %5")
+    m_subtitle->setText(tr("%1, version %2, started %3, %4, revision %5")
                             .arg(summary.methodName)
                             .arg(summary.methodVersion)
                             .arg(begun, stateText(summary.state))

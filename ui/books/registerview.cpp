@@ -184,8 +184,8 @@ void RegisterView::startNew(const std::vector<planning::ShelfSample> &samples)
     m_ownId.clear();
     m_heading->setText(tr("Register samples"));
     m_how->setText(tr("Key a line for each sample, or copy one or more columns from a spreadsheet and paste "
-                      "them here (Ctrl+V). The first line may name the columns, a measurand too; otherwise "
-                      "they are, in this order: %1.")
+                      "them here (Ctrl+V). The first line may hold column names, measurands included; "
+                      "otherwise the columns are, in this order: %1.")
                        .arg(pastedOrder()));
     m_store->setText(tr("Regi&ster them"));
     m_paste->setVisible(true);

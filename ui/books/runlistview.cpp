@@ -48,8 +48,8 @@ RunListView::RunListView(const Theme &theme, BenchSession &session, QWidget *par
     , m_order(new QComboBox(this))
     , m_fields(new RunFilterFields(theme, this))
     , m_saved(new QComboBox(this))
-    , m_keep(button(theme, tr("&Keep filter"), u"keepFilter"_s, this))
-    , m_forget(button(theme, tr("Forget it"), u"forgetFilter"_s, this))
+    , m_keep(button(theme, tr("&Save filter"), u"keepFilter"_s, this))
+    , m_forget(button(theme, tr("Delete filter"), u"forgetFilter"_s, this))
     , m_compare(button(theme, tr("&Compare the two"), u"compareRuns"_s, this))
     , m_notice(new Notice(theme, this))
     , m_count(plainLabel({}, this))
@@ -73,11 +73,11 @@ RunListView::RunListView(const Theme &theme, BenchSession &session, QWidget *par
                                       {tr("by method"), Order::ByMethod}})
         m_order->addItem(text, static_cast<int>(order));
     m_saved->setObjectName(u"savedFilters"_s);
-    m_saved->setAccessibleName(tr("Kept filters"));
+    m_saved->setAccessibleName(tr("Saved filters"));
     m_saved->setEditable(true);
     m_saved->setInsertPolicy(QComboBox::NoInsert);
     m_saved->lineEdit()->setPlaceholderText(tr("name of a filter"));
-    m_saved->lineEdit()->setAccessibleName(tr("Name of a kept filter"));
+    m_saved->lineEdit()->setAccessibleName(tr("Name of a saved filter"));
     m_saved->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_saved->setMinimumContentsLength(widestColumn);
     m_order->setMinimumHeight(theme.target());
@@ -125,7 +125,7 @@ void RunListView::layOut()
         second->addWidget(field);
     };
     second->addWidget(m_count, 1);
-    named(tr("Kept filter"), m_saved);
+    named(tr("Saved filter"), m_saved);
     second->addWidget(m_keep);
     second->addWidget(m_forget);
     named(tr("Order"), m_order);

@@ -47,7 +47,7 @@ SamplesPage::SamplesPage(const Theme &theme, const Clock &clock, const BenchSess
     , m_pages(new PageStack(this))
     , m_list(new BookList(
           theme, new WordFilter(m_model), {u"shelf"_s, u"waiting"_s},
-          {tr("Samples that wait"), tr("Samples that wait"), tr("Fin&d by sample, product, reason or sender"),
+          {tr("Samples waiting"), tr("Samples waiting"), tr("Fin&d by sample, product, reason or sender"),
            tr("No sample waits. Register what came in; a repeat that a run advises comes here by itself."),
            tr("No sample contains all of these words. Remove one to find more.")},
           this))

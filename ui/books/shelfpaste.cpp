@@ -44,7 +44,7 @@ QStringList otherHeads(int column)
         return {ShelfPasteWords::tr("id"), ShelfPasteWords::tr("sample id"), ShelfPasteWords::tr("samples"),
                 ShelfPasteWords::tr("name")};
     case shelf::Received:
-        return {ShelfPasteWords::tr("received"), ShelfPasteWords::tr("received on"),
+        return {ShelfPasteWords::tr("received at"), ShelfPasteWords::tr("received on"),
                 ShelfPasteWords::tr("date")};
     case shelf::From:
         return {ShelfPasteWords::tr("from"), ShelfPasteWords::tr("sender"), ShelfPasteWords::tr("supplier")};

@@ -32,7 +32,7 @@ QString shelfColumnName(int column)
     case shelf::Form:
         return ShelfWords::tr("Form");
     case shelf::Received:
-        return ShelfWords::tr("Received at");
+        return ShelfWords::tr("Received");
     case shelf::From:
         return ShelfWords::tr("Received from");
     case shelf::Expected:

@@ -83,9 +83,9 @@ QVariant StandardsModel::headerData(int section, Qt::Orientation orientation, in
     case Standing:
         return tr("State");
     case Made:
-        return tr("When made (k = 2)");
+        return tr("Strength when made (k = 2)");
     case MadeAt:
-        return tr("Made at");
+        return tr("Made");
     case Substance:
         return tr("Made of");
     default:

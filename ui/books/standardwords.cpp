@@ -54,7 +54,7 @@ QString hoursText(const planning::Preparation &made)
 PreparationStanding standingOf(const planning::HeldPreparation &held, const QDateTime &now)
 {
     if (held.discarded)
-        return {State::Info, StandardWords::tr("thrown away")};
+        return {State::Info, StandardWords::tr("discarded")};
     const auto last = planning::goodUntil(held.preparation);
     if (!last)
         return {State::Good, StandardWords::tr("keeps its strength")};
@@ -142,9 +142,9 @@ QString standardSentence(const assay::Problem &problem)
         {u"waterHalfWidth"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The uncertainty of the water")},
         {u"molarMass_g_per_mol"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The molar mass")},
         {u"density_g_per_mL"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The density")},
-        {u"expires"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The last good day")},
+        {u"expires"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The use-by date")},
         {u"analyteMolarMass_g_per_mol"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "What it is for")},
-        {u"analytePerMolecule"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "Analyte molecules in one")},
+        {u"analytePerMolecule"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "Analyte molecules per molecule")},
         {u"masses_mg"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "Weighed")},
         {u"mass_u_mg"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The uncertainty of a weighing")},
         {u"flask_mL"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The flask's volume")},

@@ -112,7 +112,7 @@ QVariant TrailModel::headerData(int section, Qt::Orientation orientation, int ro
     case Run:
         return tr("Run");
     case Of:
-        return tr("To");
+        return tr("Concerning");
     case Before:
         return tr("Before");
     case After:

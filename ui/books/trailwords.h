@@ -18,7 +18,7 @@ bool hasActText(const QString &action);
 /// otherwise, or not at all.
 QString detailsText(const notebook::AuditEntry &entry);
 
-/// "last good day: 2026-09-30", "0,631": numbers with the decimal sign of the window.
+/// "use-by date: 2026-09-30", "0,631": numbers with the decimal sign of the window.
 QString valueText(const notebook::AuditValue &value);
 
 } // namespace plateau::ui

@@ -91,7 +91,7 @@ SubjectForm::SubjectForm(const Theme &theme, ChartSource &source, QWidget *paren
     , m_photometer(box(u"chartPhotometer"_s, this))
     , m_from(new QLineEdit(this))
     , m_to(new QLineEdit(this))
-    , m_rejected(new QCheckBox(tr("what was re&jected too"), this))
+    , m_rejected(new QCheckBox(tr("re&jected too"), this))
 {
     build(theme);
     connect(m_quantity, &QComboBox::currentIndexChanged, this, &SubjectForm::quantityChanged);
@@ -124,7 +124,7 @@ void SubjectForm::build(const Theme &theme)
     add(grid, 0, 1, tr("b&y"), m_method, this);
     add(grid, 0, 2, tr("&measured"), m_measurand, this, 2);
     add(grid, 1, 0, tr("&in"), m_name, this);
-    add(grid, 1, 1, tr("Only lo&t"), m_lot, this);
+    add(grid, 1, 1, tr("lo&t"), m_lot, this);
     add(grid, 1, 2, tr("by p&erson"), m_person, this, 2);
     m_from->setObjectName(u"chartFrom"_s);
     m_to->setObjectName(u"chartTo"_s);

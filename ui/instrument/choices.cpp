@@ -18,8 +18,8 @@ QComboBox *decimalChoice(QWidget *parent)
 {
     auto *box = new QComboBox(parent);
     addChoice(box, ChoicesWords::tr("point or comma"), exchange::DecimalSign::Either);
-    addChoice(box, ChoicesWords::tr("point, as 0.512"), exchange::DecimalSign::Point);
-    addChoice(box, ChoicesWords::tr("comma, as 0,512"), exchange::DecimalSign::Comma);
+    addChoice(box, ChoicesWords::tr("point, as in 0.512"), exchange::DecimalSign::Point);
+    addChoice(box, ChoicesWords::tr("comma, as in 0,512"), exchange::DecimalSign::Comma);
     return box;
 }
 

@@ -19,7 +19,7 @@ struct LinkWords {
 QString fault(const SerialLink &link)
 {
     if (link.port.trimmed().isEmpty())
-        return LinkWords::tr("Choose or type the serial port, as ttyUSB0.");
+        return LinkWords::tr("Choose or type the serial port, such as ttyUSB0.");
     if (const auto fault = assay::labelFault(link.port))
         return LinkWords::tr("Serial port: %1.").arg(*fault);
     if (link.speed_baud < slowest_baud || link.speed_baud > fastest_baud)

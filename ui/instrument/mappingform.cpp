@@ -42,7 +42,7 @@ MappingForm::MappingForm(const Theme &theme, bool withEncoding, QWidget *parent)
     auto *form = new QFormLayout(this);
     form->setContentsMargins({});
     addFormRow(form, tr("&Columns separated by"), m_delimiter, u"mappingDelimiter"_s);
-    addFormRow(form, tr("&Decimal sign"), m_decimal, u"mappingDecimal"_s);
+    addFormRow(form, tr("&Decimal mark"), m_decimal, u"mappingDecimal"_s);
     addFormRow(form, tr("&Absorbance in column"), m_absorbance, u"mappingAbsorbance"_s);
     addFormRow(form, tr("T&ube in column"), m_tube, u"mappingTube"_s);
     addFormRow(form, tr("Lines of &heading"), m_header, u"mappingHeader"_s);

@@ -41,7 +41,7 @@ PatternForm::PatternForm(const Theme &theme, QWidget *parent)
     addFormRow(m_form, tr("&Absorbance is"), m_which, u"patternWhich"_s);
     addFormRow(m_form, tr("&Number"), m_nth, u"patternNth"_s);
     addFormRow(m_form, tr("Beh&ind"), m_after, u"patternAfter"_s);
-    addFormRow(m_form, tr("&Decimal sign"), m_decimal, u"patternDecimal"_s);
+    addFormRow(m_form, tr("&Decimal mark"), m_decimal, u"patternDecimal"_s);
     addFormRow(m_form, tr("Only lines &with"), m_mustContain, u"patternMustContain"_s);
     addFormRow(m_form, tr("S&kip lines with"), m_leaveOut, u"patternLeaveOut"_s);
     addFormRow(m_form, tr("&Encoding"), m_encoding, u"patternEncoding"_s);

@@ -48,7 +48,7 @@ PlanForm::PlanForm(const Theme &theme, const Clock &clock, QWidget *parent)
     , m_weighing(new WeighingForm(theme, clock, this))
     , m_samples(new SampleSection(theme, this))
     , m_control(new StandardForm(
-          theme, clock, {tr("Run a control of ke&yed value"), u"control"_s, u"CTRL"_s, 1, true}, this))
+          theme, clock, {tr("Run a control of &known value"), u"control"_s, u"CTRL"_s, 1, true}, this))
     , m_uncertainty(new UncertaintyForm(theme, this))
 {
     setWidgetResizable(true);
@@ -97,7 +97,7 @@ void PlanForm::build()
     addFormRow(form, tr("Blank tubes"), m_blanks, u"blanks"_s);
     addFormRow(form, tr("Samples &are"), m_form, u"form"_s);
     addFormRow(form, tr("&Wavelength"), m_wavelength, u"wavelength"_s);
-    addFormRow(form, tr("Path &length"), m_pathLength, u"pathLength"_s);
+    addFormRow(form, tr("Path len&gth"), m_pathLength, u"pathLength"_s);
     addFormRow(form, tr("&Calibration"), m_calibration, u"calibration"_s);
     auto *layout = new QVBoxLayout(page);
     setGaps(m_theme, layout);

@@ -141,7 +141,7 @@ QWidget *PlanPage::buildReagents()
 QWidget *PlanPage::buildQueue()
 {
     auto *page = new QWidget(this);
-    m_waitingTable = new Table(m_theme, m_waiting, tr("Samples that wait"), u"planQueue"_s, page);
+    m_waitingTable = new Table(m_theme, m_waiting, tr("Samples waiting"), u"planQueue"_s, page);
     m_waitingTable->setFlexibleColumn(WaitingModel::Why);
     m_waitingTable->setFlexibleMinimum(14);
     m_waitingTable->setLimit(16);

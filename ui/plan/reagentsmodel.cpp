@@ -69,9 +69,9 @@ QString endOfLifeText(const planning::Lot &lot, const QDateTime &to)
     const auto useBy = endOfLife(lot, to);
     const QString until = useBy ? planning::lotDayText(useBy->day) : QString();
     if (!lot.opened)
-        return useBy ? ReagentsModel::tr("; good until %1").arg(until) : QString();
+        return useBy ? ReagentsModel::tr("; use by %1").arg(until) : QString();
     const QString opened = planning::lotDayText(*lot.opened);
-    return useBy ? ReagentsModel::tr("; opened on %1, good until %2").arg(opened, until)
+    return useBy ? ReagentsModel::tr("; opened on %1, use by %2").arg(opened, until)
                  : ReagentsModel::tr("; opened on %1").arg(opened);
 }
 

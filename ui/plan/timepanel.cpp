@@ -29,7 +29,7 @@ constexpr int usualMost_min = 240;
 TimePanel::TimePanel(const Theme &theme, QWidget *parent)
     : QWidget(parent)
     , m_most(new NumberField(theme, tr("min"), this))
-    , m_withSecond(new QCheckBox(tr("&Judge a second rack in its waiting times"), this))
+    , m_withSecond(new QCheckBox(tr("&Judge whether a second rack fits in between"), this))
     , m_secondMethod(new QComboBox(this))
     , m_secondTubes(new QSpinBox(this))
     , m_sentences(new SentenceList(theme, tr("Time at the bench"), u"planTimes"_s, this))

@@ -171,7 +171,7 @@ QVariant WaitingModel::headerData(int section, Qt::Orientation orientation, int 
     case Why:
         return tr("Why it waits");
     case Received:
-        return tr("Received at");
+        return tr("Received");
     default:
         return {};
     }

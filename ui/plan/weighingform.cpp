@@ -61,7 +61,7 @@ void WeighingForm::build()
     addFormRow(form, tr("Strength wanted"), m_wanted, u"weighingWanted"_s);
     addFormRow(form, tr("Flask"), m_flask, u"weighingFlask"_s);
     addFormRow(form, tr("Molar mass of the substance"), m_substance, u"weighingSubstance"_s);
-    addFormRow(form, tr("Analyte molecules in one of it"), m_perMolecule, u"weighingPerMolecule"_s);
+    addFormRow(form, tr("Analyte molecules per molecule"), m_perMolecule, u"weighingPerMolecule"_s);
     addFormRow(form, tr("Purity"), m_purity, u"weighingPurity"_s);
     m_recipe->setObjectName(u"weighingRecipe"_s);
     m_result->setObjectName(u"weighingResult"_s);

@@ -210,7 +210,7 @@ void writeDosings(PageFlow &flow, const RecordPart &part)
     table.size_pt = 7;
     table.columns = {
         {RecordbenchWords::tr("component"), Fit::Wrap},   {RecordbenchWords::tr("tubes"), Fit::Natural, true},
-        {RecordbenchWords::tr("lot"), Fit::Wrap},         {RecordbenchWords::tr("last good day")},
+        {RecordbenchWords::tr("lot"), Fit::Wrap},         {RecordbenchWords::tr("use-by date")},
         {RecordbenchWords::tr("pipette"), Fit::Wrap},     {RecordbenchWords::tr("by"), Fit::Wrap},
         {RecordbenchWords::tr("first at"), Fit::Natural}, {RecordbenchWords::tr("last at"), Fit::Natural}};
     for (const ReportDosing &dosing : part.record->dosings)

@@ -193,7 +193,7 @@ void writeLots(PageFlow &flow, const RecordPart &part)
     PrintedTable table;
     table.columns = {{RecordpartsWords::tr("component"), Fit::Wrap},
                      {RecordpartsWords::tr("lot"), Fit::Wrap},
-                     {RecordpartsWords::tr("last good day")}};
+                     {RecordpartsWords::tr("use-by date")}};
     for (const run::LotUse &lot : part.run.lots) {
         const assay::Component *component = assay::findComponent(part.method, lot.component);
         table.rows.push_back({component ? component->name : lot.component, lot.lot,

@@ -80,7 +80,7 @@ WorksheetAdditions::Line WorksheetAdditions::lineOf(const WorksheetContent &cont
     line.hasLot = round.component != content.method.sample;
     line.lot = round.lot;
     if (const run::LotUse *lot = lotUseOf(content, round); line.hasLot && lot && lot->expires)
-        line.until = WorksheetadditionsWords::tr("until %1", "the last good day of a lot")
+        line.until = WorksheetadditionsWords::tr("use by %1", "the last good day of a lot")
                          .arg(assay::shownDay(*lot->expires));
     return line;
 }

@@ -19,7 +19,7 @@ struct DayExampleWords {
 
 QString dayExample()
 {
-    return DayExampleWords::tr("as %1", "a day, in an empty field").arg(assay::shownDay({2026, 12, 31}));
+    return DayExampleWords::tr("e.g. %1", "a day, in an empty field").arg(assay::shownDay({2026, 12, 31}));
 }
 
 void showDayExample(QLineEdit &field)

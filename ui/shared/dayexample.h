@@ -8,7 +8,7 @@ class QLineEdit;
 
 namespace plateau::ui {
 
-/// What stands in an empty field for a day: "as 31.12.2026", in the form of the locale (core/assay/localday.h).
+/// What stands in an empty field for a day: "e.g. 31.12.2026", in the form of the locale (core/assay/localday.h).
 QString dayExample();
 
 /// Puts it there, and sees to it that the field has room for it.

@@ -70,7 +70,7 @@ void MomentField::clear()
 void MomentField::answer()
 {
     if (m_entry->text().trimmed().isEmpty()) {
-        m_reply->setText(tr("as 8:10, or with its day"));
+        m_reply->setText(tr("e.g. 8:10, or with the date"));
         return;
     }
     const QDateTime now = m_clock.now();

@@ -54,10 +54,10 @@ TodayPage::TodayPage(const Theme &theme, const Clock &clock, BenchSession &sessi
     , m_standards(new TodaySection(theme, tr("Standards that can be used"),
                                    tr("No standard can be used. Fresh ones are entered under Standards."),
                                    u"todayStandards"_s, this))
-    , m_due(new TodaySection(theme, tr("Falling due"),
+    , m_due(new TodaySection(theme, tr("Due or running out"),
                              tr("No check of equipment falls due, and no lot runs out, in the next days."),
                              u"todayDue"_s, this))
-    , m_decided(new TodaySection(theme, tr("Decided last"),
+    , m_decided(new TodaySection(theme, tr("Latest decisions"),
                                  tr("No run has been decided on yet. Decided runs are kept in the Notebook."),
                                  u"todayDecided"_s, this))
     , m_update(new WhenSeen(this, [this] { refresh(); }))

@@ -84,7 +84,7 @@ TEST(ReadColumn, TakesAllOrNothingAndNamesTheFaultyPlaces)
     EXPECT_THAT(
         faultsOf(u"0.512\n0.4 98\nover\n0.505\n"_s),
         ElementsAre(
-            u"line 2, column 1: Write the number without thousands marks or blanks, as 1500.2 or 1500,2."_s,
+            u"line 2, column 1: Write the number without thousands marks or blanks, e.g. 1500.2 or 1500,2."_s,
             u"line 3, column 1: Only digits, one decimal mark and a sign make a number; no letters, no exponent."_s));
     ColumnMapping second;
     second.absorbanceColumn = 2;
@@ -102,7 +102,7 @@ TEST(ReadColumn, TakesAllOrNothingAndNamesTheFaultyPlaces)
     EXPECT_THAT(
         faultsOf(u"0.512\n0,498\n"_s, point),
         ElementsAre(
-            u"line 2, column 1: It is written with a comma, but the decimal sign is set to the point."_s));
+            u"line 2, column 1: It is written with a comma, but the decimal mark is set to the point."_s));
     ColumnMapping named;
     named.tubeColumn = 2;
     EXPECT_THAT(faultsOf(u"0.512\t1\n0.498\t \n"_s, named),

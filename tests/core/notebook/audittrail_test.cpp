@@ -255,8 +255,8 @@ TEST_F(AuditTrail, TellsWhatWasWrittenOnAContainerBefore)
     const auto changes = newest(u"lotChanged"_s);
     ASSERT_THAT(changes, SizeIs(1));
     EXPECT_EQ(changes[0].subject, u"label of a container: B-17"_s);
-    EXPECT_EQ(changes[0].before, (Values{{u"last good day"_s, u"2026-09-30"_s}}));
-    EXPECT_EQ(changes[0].after, (Values{{u"last good day"_s, u"2027-09-30"_s}}));
+    EXPECT_EQ(changes[0].before, (Values{{u"use-by date"_s, u"2026-09-30"_s}}));
+    EXPECT_EQ(changes[0].after, (Values{{u"use-by date"_s, u"2027-09-30"_s}}));
     EXPECT_EQ(changes[0].reason, u"year misread"_s);
 }
 
@@ -373,7 +373,7 @@ TEST_F(AuditTrail, TellsAStandardAsItsBookDoes)
     EXPECT_TRUE(has(standard, {u"use by, by its own rule"_s, assay::shownMoment(made.useBy->toLocalTime())}));
     const std::optional<QDateTime> last = planning::goodUntil(made);
     ASSERT_TRUE(last && *last < *made.useBy);
-    EXPECT_TRUE(has(standard, {u"good until"_s, assay::shownMoment(last->toLocalTime())}));
+    EXPECT_TRUE(has(standard, {u"use by"_s, assay::shownMoment(last->toLocalTime())}));
     EXPECT_EQ(of({.actions = {u"standardPrepared"_s}}).front().entry.details, u"STD-17, made from L-malic acid"_s);
 }
 

@@ -315,7 +315,7 @@ TEST_F(MethodsTest, MethodThatOnlyCameWithARunIsListedButNotOffered)
     ASSERT_THAT(all, SizeIs(1));
     EXPECT_EQ(all[0].origin, MethodOrigin::OnRecord);
     EXPECT_EQ(all[0].arrival(), nullptr);
-    EXPECT_EQ(originText(all[0]), u"on record with its runs"_s);
+    EXPECT_EQ(originText(all[0]), u"from its runs"_s);
     EXPECT_THAT(offered(), IsEmpty());
     EXPECT_EQ(catalogue({risingMethod()})[0].origin, MethodOrigin::Shipped);
     EXPECT_EQ(catalogue({risingMethod()})[0].runs, 1);

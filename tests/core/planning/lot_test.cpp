@@ -82,18 +82,18 @@ TEST(LotFitnessOf, DissolvedStoredAndSourceEndItToo)
     Lot lot = dissolved();
     lot.keepsDissolved_days = 0;
     EXPECT_EQ(fitnessOf(lot, runAt, runAt), LotFitness::DissolvedTooLong);
-    EXPECT_EQ(words(lot), u"dissolved too long ago, was good until 2026-03-01"_s);
+    EXPECT_EQ(words(lot), u"dissolved too long ago, was to be used by 2026-03-01"_s);
     lot.keepsDissolved_days = 1;
     EXPECT_EQ(fitnessOf(lot, runAt, runAt), LotFitness::Good) << "2 March is its last day";
-    EXPECT_EQ(words(lot), u"good until tonight"_s);
+    EXPECT_EQ(words(lot), u"use by tonight"_s);
     EXPECT_EQ(fitnessOf(lot, runAt, runAt.addDays(1)), LotFitness::DissolvedTooLong);
     Lot aliquot = lotOfBuffer();
     aliquot.aliquot = AliquotOrigin{1, 2, QDate(2026, 2, 1), 28, {}};
     EXPECT_EQ(fitnessOf(aliquot, runAt, runAt), LotFitness::StoredTooLong);
-    EXPECT_EQ(words(aliquot), u"stored too long, was good until 2026-03-01"_s);
+    EXPECT_EQ(words(aliquot), u"stored too long, was to be used by 2026-03-01"_s);
     aliquot.aliquot = AliquotOrigin{1, 2, QDate(2026, 2, 1), {}, QDate(2026, 2, 28)};
     EXPECT_EQ(fitnessOf(aliquot, runAt, runAt), LotFitness::SourceTooOld);
-    EXPECT_EQ(words(aliquot), u"what it was filled from was good until 2026-02-28"_s);
+    EXPECT_EQ(words(aliquot), u"what it was filled from was to be used by 2026-02-28"_s);
 }
 
 TEST(LotFitnessOf, NothingIsPipettedFromWhatIsDry)
@@ -118,7 +118,7 @@ TEST(LotOutlookOf, WarnsAWeekAheadAndBelowARack)
     EXPECT_EQ(near.daysLeft, 7);
     EXPECT_EQ(near.tubesLeft, 10);
     EXPECT_TRUE(near.isNear());
-    EXPECT_EQ(outlookText(lot, near), u"good until 2026-03-09; low, enough for 10 tubes"_s);
+    EXPECT_EQ(outlookText(lot, near), u"use by 2026-03-09; low, enough for 10 tubes"_s);
     lot.keepsDissolved_days = 9;
     EXPECT_FALSE(outlookOf(lot, runAt, runAt).isNear());
     EXPECT_EQ(words(lot), u"in use, dissolved"_s);
@@ -132,13 +132,13 @@ TEST(LotOutlookOf, AReviewIsToldWhatWasOverWhenItWasTakenAndWhatEndsSoon)
     EXPECT_EQ(usedLotText(lot, runAt, dayOfLots), QString()) << "good for 13 days more";
     lot.keepsDissolved_days = 5;
     EXPECT_EQ(usedLotText(lot, runAt, dayOfLots),
-              u"Coenzyme, lot N-12: good until 2026-03-06; a repeat after that takes another."_s);
+              u"Coenzyme, lot N-12: use by 2026-03-06; a repeat after that takes another."_s);
     EXPECT_EQ(usedLotText(lot, runAt, QDate(2026, 3, 7)), QString()) << "years later nobody asks";
     lot.keepsDissolved_days = 0;
     lot.remaining_mL = 0;
     EXPECT_EQ(
         usedLotText(lot, runAt, dayOfLots),
-        u"Coenzyme, lot N-12: dissolved too long ago, was good until 2026-03-01, and this run took from it "
+        u"Coenzyme, lot N-12: dissolved too long ago, was to be used by 2026-03-01, and this run took from it "
         "on 2026-03-02."_s)
         << "also when it is used up since";
 }
