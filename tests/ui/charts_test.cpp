@@ -156,11 +156,11 @@ TEST(PanelPicture, SaysThatLimitsAreProvisional)
     const PanelPicture few =
         pictureOf(recovery, charts::controlChart(recovery, seriesOf(values), {}, {}), 0, {});
     EXPECT_TRUE(few.isProvisional);
-    EXPECT_EQ(few.quantity, u"recovery in %; limits provisional"_s);
+    EXPECT_EQ(few.quantity, u"Recovery in %; limits provisional"_s);
     EXPECT_THAT(few.levels, SizeIs(5));
     const PanelPicture fixedOnes = pictureOf(recovery, chartOf({100, 107}), 0, {});
     EXPECT_FALSE(fixedOnes.isProvisional);
-    EXPECT_EQ(fixedOnes.quantity, u"recovery in %"_s);
+    EXPECT_EQ(fixedOnes.quantity, u"Recovery in %"_s);
 }
 
 TEST_F(ChartViewTest, BothPanelsHaveOneRunAtOneDistanceFromTheLeft)

@@ -181,7 +181,8 @@ QString axisTitle(const charts::Subject &subject, const ControlChart &chart, con
         name = PanelPictureWords::tr("absorbance");
     if (panel.plotted == Plotted::Values && subject.quantity == charts::Quantity::StandardRecovery)
         name = PanelPictureWords::tr("recovery");
-    return unit.isEmpty() ? name : PanelPictureWords::tr("%1 in %2").arg(name, unit);
+    // It stands alone above the plot: in German a noun's adjective would begin it in lower case.
+    return evaluation::capitalised(unit.isEmpty() ? name : PanelPictureWords::tr("%1 in %2").arg(name, unit));
 }
 
 } // namespace
