@@ -8,8 +8,8 @@
 namespace plateau::assay {
 
 /// Parts of a sentence or a cell, each of which may hold a comma, with the semicolon as the language sets it:
-/// French has a narrow space before it. Not for what is read again (files, cells that are typed in): that has a
-/// plain "; ".
+/// French has a narrow space before it. Not for what is read again (files, cells that are typed in): that has
+/// a plain "; ".
 QString listed(const QStringList &parts);
 
 } // namespace plateau::assay
