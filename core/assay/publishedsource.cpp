@@ -36,13 +36,12 @@ bool isUnpublished(const QString &clause)
 /// The clauses of a sentence that name something published, with its full stop; empty where none does.
 QString publishedOf(const QString &sentence)
 {
-    QStringList kept;
+    QStringList kept; // each with its own spaces: what French puts before a semicolon stays there
     for (const QString &clause : sentence.split(u';')) {
-        if (!isUnpublished(clause))
-            kept << clause.trimmed();
+        if (!isUnpublished(clause) && !clause.trimmed().isEmpty())
+            kept << clause;
     }
-    kept.removeAll(QString());
-    const QString text = kept.join(u"; "_s);
+    const QString text = kept.join(u';').trimmed();
     return text.isEmpty() || text.endsWith(u'.') ? text : text + u'.';
 }
 

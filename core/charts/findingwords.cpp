@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/charts/chartwords.h"
 
+#include "core/assay/listed.h"
 #include "core/charts/wording.h"
 #include "core/evaluation/format.h"
 
@@ -208,7 +209,7 @@ QString pointSentence(const ControlChart &chart, std::size_t point)
         facts << Wording::tr("rejected");
     if (shown.omission)
         facts << Wording::tr("left out by %1: %2").arg(shown.omission->person, shown.omission->reason);
-    return facts.join(u"; "_s) + u'.';
+    return assay::listed(facts) + u'.';
 }
 
 } // namespace plateau::charts

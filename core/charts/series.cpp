@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/charts/series.h"
 
+#include "core/assay/listed.h"
 #include "core/charts/wording.h"
 
 #include <algorithm>
@@ -98,7 +99,7 @@ std::vector<Change> changesIn(const Series &series, bool withNames)
         }
         const QStringList texts = last.changesWith(*series[i].run) + last.changesWith(names);
         if (!texts.isEmpty())
-            changes.push_back({i, texts.join(u"; "_s)});
+            changes.push_back({i, assay::listed(texts)});
         i = next;
     }
     return changes;

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/assay/listed.h"
 #include "core/evaluation/checks.h"
 #include "core/evaluation/format.h"
 
@@ -27,7 +28,7 @@ void CheckBuilder::fail(int tube, const QString &detail)
 Check CheckBuilder::finish(const QString &meaning, const QString &whatToDo)
 {
     if (!m_check.passed) {
-        m_check.finding = inARow(m_details.join(u"; "_s) + u'.', meaning);
+        m_check.finding = inARow(assay::listed(m_details) + u'.', meaning);
         m_check.whatToDo = whatToDo;
     }
     return std::move(m_check);

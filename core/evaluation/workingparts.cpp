@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/evaluation/workingparts.h"
 
+#include "core/assay/listed.h"
 #include "core/evaluation/checks.h"
 #include "core/evaluation/format.h"
 #include "core/quality/line.h"
@@ -103,7 +104,7 @@ void addExtrapolation(const run::Tube &tube, const QString &reading, std::size_t
         return;
     lines.push_back({WorkingpartsWords::tr("%1 as read").arg(reading),
                      WorkingpartsWords::tr("the last %1 readings, t in min after the starter").arg(points),
-                     read.join(u"; "_s), {}});
+                     assay::listed(read), {}});
     lines.push_back({WorkingpartsWords::tr("slope b of %1").arg(reading),
                      WorkingpartsWords::tr("straight line by least squares: sum of (t - mean t) (A - mean A) / sum of (t - mean t)²"),
                      {}, withUnit(figures(line->slope), WorkingpartsWords::tr("per min"))});

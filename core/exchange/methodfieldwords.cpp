@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/exchange/methodfieldwords.h"
 
+#include "core/assay/listed.h"
+
 #include <QCoreApplication>
 #include <QHash>
 #include <QLocale>
@@ -251,7 +253,7 @@ QString valueText(const QString &key, const ordered_json &value, const ordered_j
     QStringList parts;
     for (const ordered_json &item : value)
         parts.append(valueText(key, item, method));
-    return parts.join(u"; "_s);
+    return assay::listed(parts);
 }
 
 } // namespace plateau::exchange

@@ -4,6 +4,7 @@
 
 #include "core/assay/label.h"
 #include "core/assay/limits.h"
+#include "core/assay/listed.h"
 #include "core/notebook/decisionstore.h"
 #include "core/notebook/inputs.h"
 #include "core/notebook/lotopening.h"
@@ -46,7 +47,7 @@ QString detailsOf(const assay::Method &method, const Range &doses, DoseOf doseOf
         parts << (tubes.size() == 1 ? Sentence::tr("%1: tube %2") : Sentence::tr("%1: tubes %2"))
                      .arg(nameOf(method, component), tubes.join(u", "_s));
     }
-    return parts.join(u"; "_s);
+    return assay::listed(parts);
 }
 
 /// One dose after the other, against those before it.

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/recordvalues.h"
 
+#include "core/assay/listed.h"
 #include "core/charts/chartwords.h"
 #include "core/equipment/protocol.h"
 #include "core/evaluation/specification.h"
@@ -160,7 +161,7 @@ std::optional<QString> namesOfChartRules(const QString &value)
             return std::nullopt;
         names << charts::ruleName(*rule);
     }
-    return names.join(u"; "_s);
+    return assay::listed(names);
 }
 
 /// One of a list, from 1.

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/planning/checkedequipment.h"
 
+#include "core/assay/listed.h"
 #include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/planning/glassfor.h"
@@ -118,7 +119,7 @@ void takePath(Photometer &photometer, const HeldItem *held, const std::vector<He
         sources << CheckedEquipmentWording::tr("cuvettes: common practice, no source");
     photometer.pathLength_percent = std::hypot(path_percent.value_or(usualPath_percent),
                                                figures ? figures->scale_percent.value_or(0) : 0);
-    photometer.pathSource = sources.join(u"; "_s);
+    photometer.pathSource = assay::listed(sources);
 }
 
 void takePhotometer(Laboratory &laboratory, const std::vector<HeldItem> &items, const QDate &today)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/planning/worksheet.h"
 
+#include "core/assay/listed.h"
 #include "core/planning/glassfor.h"
 #include "core/planning/glassware.h"
 #include "core/run/volumes.h"
@@ -114,7 +115,7 @@ QString pipettesFor(const Round &round, const Glassware &glassware)
             names << name;
     }
     names.removeAll(QString());
-    return names.join(QStringLiteral("; "));
+    return assay::listed(names);
 }
 
 Round roundOf(const Rack &rack, int step, const assay::Component &component, bool spike,

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/pipettesubject.h"
 
+#include "core/assay/listed.h"
 #include "core/evaluation/format.h"
 #include "ui/bench/pipettewords.h"
 #include "ui/bench/volumewords.h"
@@ -85,7 +86,7 @@ PipettePanel::Subject subjectOf(const PipetteSheet &sheet, const Dosing &dosing)
         subject.unlike = stateWords(sheet, dosing);
     if (const Pipetted *went = sheet.pipetted(dosing);
         went && !went->note.isEmpty() && state == SheetState::Ticked)
-        subject.contents += u"; "_s + went->note;
+        subject.contents = assay::listed({subject.contents, went->note});
     return subject;
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/pipettewords.h"
 
+#include "core/assay/listed.h"
 #include "core/evaluation/format.h"
 #include "ui/bench/places.h"
 #include "ui/bench/volumewords.h"
@@ -118,7 +119,7 @@ QString oddWords(const PipetteSheet &sheet, const Dosing &dosing)
                      .arg(volumeWords(dose->volume_mL), volumeWords(round.usualVolume_mL));
     if (!dose->content.isEmpty() && !isTubesOwn(sheet, dosing))
         words << PipetteWords::tr("%1 in place of %2").arg(dose->content, round.name);
-    return words.join(u"; "_s);
+    return assay::listed(words);
 }
 
 QString stateWords(const PipetteSheet &sheet, const Dosing &dosing)

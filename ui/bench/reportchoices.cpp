@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/reportchoices.h"
 
+#include "core/assay/listed.h"
 #include "core/assay/localday.h"
 #include "core/evaluation/compliance.h"
 #include "core/evaluation/format.h"
@@ -28,7 +29,7 @@ QString runsText(const std::vector<notebook::ResultSource> &runs)
                      .arg(run.run.value)
                      .arg(run.revision)
                      .arg(run.sample);
-    return texts.join(u"; "_s);
+    return assay::listed(texts);
 }
 
 QString ruleText(const notebook::SampleResults &results)

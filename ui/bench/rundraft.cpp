@@ -185,7 +185,7 @@ void addStandardTubes(run::Run &run, const StandardDraft &draft, run::Role role,
     run::Tube tube;
     tube.role = role;
     tube.standard = id;
-    static const QRegularExpression gaps(u"[;\\s]+"_s);
+    static const QRegularExpression gaps(u"[;\\s]+"_s, QRegularExpression::UseUnicodePropertiesOption);
     const QStringList volumes = draft.volumes_mL.split(gaps, Qt::SkipEmptyParts);
     if (volumes.isEmpty())
         addTubes(run, tube, draft.tubes);

@@ -317,7 +317,7 @@ planning::Preparation PreparationForm::keyed(assay::Problems &problems) const
         made.analyteMolarMass_g_per_mol = chosen->measurand.molarMass_g_per_mol;
     }
     made.analytePerMolecule = reader.number(m_perMolecule->entry()->text(), u"/analytePerMolecule"_s);
-    static const QRegularExpression apart(u"[;\\s]+"_s);
+    static const QRegularExpression apart(u"[;\\s]+"_s, QRegularExpression::UseUnicodePropertiesOption);
     for (const QString &mass : m_masses->text().split(apart, Qt::SkipEmptyParts))
         made.masses_mg.push_back(reader.number(mass, u"/masses_mg"_s));
     made.mass_u_mg = reader.number(m_mass_u->entry()->text(), u"/mass_u_mg"_s);

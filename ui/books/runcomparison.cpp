@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/runcomparison.h"
 
+#include "core/assay/listed.h"
 #include "core/assay/localday.h"
 #include "core/evaluation/checkfacts.h"
 #include "core/evaluation/format.h"
@@ -139,7 +140,7 @@ Facts checksOf(const run::Run &run, const evaluation::Evaluation &evaluation)
     for (const auto &[id, scopes] : failed)
         facts.emplace_back(evaluation::checkTitle(id),
                            scopes.isEmpty() ? RunComparisonWords::tr("passed")
-                                            : RunComparisonWords::tr("failed: %1").arg(scopes.join(u"; "_s)));
+                                            : RunComparisonWords::tr("failed: %1").arg(assay::listed(scopes)));
     return facts;
 }
 

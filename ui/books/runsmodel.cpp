@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/runsmodel.h"
 
+#include "core/assay/listed.h"
 #include "core/evaluation/checkfacts.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
@@ -189,7 +190,7 @@ QString RunsModel::text(const notebook::FoundRun &found, int column) const
                    ? tr("%1, version %2").arg(run.methodName).arg(run.methodVersion)
                    : run.methodName;
     case Samples:
-        return run.samples.join(u"; "_s); // a name may hold a comma
+        return assay::listed(run.samples); // a name may hold a comma
     case Tubes:
         return QString::number(run.tubes);
     case Readings:
@@ -222,7 +223,7 @@ QString RunsModel::description(const notebook::FoundRun &found, int column) cons
         for (const evaluation::CheckId flag : found.flags)
             titles.append(evaluation::checkTitle(flag));
     }
-    return titles.join(u"; "_s);
+    return assay::listed(titles);
 }
 
 QVariant RunsModel::cellData(const QModelIndex &index, int role) const

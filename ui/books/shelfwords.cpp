@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/assay/listed.h"
 #include "core/assay/matrix.h"
 #include "core/evaluation/format.h"
 #include "ui/books/shelfdraft.h"
@@ -92,7 +93,7 @@ QString expectedText(const planning::ShelfSample &sample, const MeasurandNames &
         if (!parts.contains(part))
             parts << part;
     }
-    return parts.join(u"; "_s);
+    return withUnits ? assay::listed(parts) : parts.join(u"; "_s); // without them it is typed
 }
 
 std::vector<QString> shelfCells(const planning::ShelfSample &sample, const MeasurandNames &measurands)

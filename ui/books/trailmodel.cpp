@@ -2,8 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/trailmodel.h"
 
+#include "core/assay/listed.h"
 #include "ui/books/trailwords.h"
 #include "ui/shared/widgets.h"
+
+#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -19,7 +22,7 @@ QString inOneLine(const QStringList &texts)
     QStringList said = texts;
     said.removeAll(QString());
     said.removeDuplicates();
-    return said.join(u"; "_s).replace(u'\n', u"; "_s);
+    return assay::listed(said.join(u'\n').split(u'\n'));
 }
 
 QString textsOf(const std::vector<notebook::AuditChange> &changes, QString notebook::AuditChange::*part)
@@ -50,7 +53,9 @@ bool hasReplaced(const std::vector<notebook::AuditChange> &changes)
 /// The act's own words ("Water, lot W-48") say more than the rows that it made.
 QString subjectText(const TrailRow &row)
 {
-    const QString details = detailsText(row.item.entry).simplified();
+    // What a row cannot show, but not the narrow space of a list.
+    static const QRegularExpression breaks(u"[ \\t\\r\\n]+"_s);
+    const QString details = detailsText(row.item.entry).replace(breaks, u" "_s).trimmed();
     return hasReplaced(row.changes) || details.isEmpty() ? textsOf(row.changes, &notebook::AuditChange::subject)
                                                          : details;
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/tubepicture.h"
 
+#include "core/assay/listed.h"
 #include "core/evaluation/appraisal.h"
 #include "core/evaluation/format.h"
 
@@ -108,7 +109,7 @@ QString pictureWords(const TubePicture &picture)
     QStringList layers;
     for (const TubeLayer &layer : picture.layers)
         layers << layerWords(layer);
-    QStringList sentences{TubePictureWords::tr("From the bottom: %1.").arg(layers.join(u"; "_s)),
+    QStringList sentences{TubePictureWords::tr("From the bottom: %1.").arg(assay::listed(layers)),
                           TubePictureWords::tr("Together %1.").arg(millilitres(filled_mL(picture)))};
     for (const TubeMark &mark : picture.marks)
         sentences << TubePictureWords::tr("%1 is read at %2.").arg(mark.reading, millilitres(mark.filled_mL));

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/charts/chartspage.h"
 
+#include "core/assay/listed.h"
 #include "core/charts/chartwords.h"
 #include "core/evaluation/format.h"
 #include "ui/charts/chartexport.h"
@@ -250,7 +251,7 @@ void ChartsPage::drawChart(const charts::Settings &settings)
     const QString limitsText =
         sources.isEmpty()
             ? tr("No limits are kept for this product. Bars are expanded uncertainties.")
-            : tr("Limits of the product: %1. Bars are expanded uncertainties.").arg(sources.join(u"; "_s));
+            : tr("Limits of the product: %1. Bars are expanded uncertainties.").arg(assay::listed(sources));
     m_basis->setText(withDecimalSigns(isTrend ? limitsText : charts::basisSentence(chart)));
     m_view->setChart(subject, std::move(chart), limits);
     m_point->setPoint(m_view->chart(), m_view->chosen());

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/assay/listed.h"
 #include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/run/volumes.h"
@@ -62,7 +63,7 @@ QString notesOn(const RecordPart &part, const run::Tube &tube)
             RecordbenchWords::tr("%1: %2 pipetted")
                 .arg(component ? component->name : id, withUnit(plainText(volume_mL), u"mL"_s)));
     }
-    return notes.join(u"; "_s);
+    return assay::listed(notes);
 }
 
 class TubeTable
@@ -235,7 +236,7 @@ QString timesOf(const RecordPart &part, const run::Tube &tube, run::TubeAct::Kin
         texts << RecordbenchWords::tr("%1: %2").arg(component ? component->name : act.name,
                                                     QString::number(*at_min, 'f', 2));
     }
-    return part.local(texts.join(u"; "_s));
+    return part.local(assay::listed(texts));
 }
 
 /// Minutes on the run's own clock, where somebody marked them.

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/recordparts.h"
 
+#include "core/assay/listed.h"
 #include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/evaluation/standardage.h"
@@ -87,7 +88,7 @@ void writeComponents(PageFlow &flow, const RecordPart &part)
                                                                   .arg(plainText(component.range_mL->lower),
                                                                        plainText(component.range_mL->upper)))
                                                  : none,
-                              roles.join(u"; "_s)});
+                              assay::listed(roles)});
     }
     flow.table(table);
 }
@@ -220,7 +221,7 @@ void writeMethod(PageFlow &flow, const RecordPart &part)
     QStringList steps;
     for (const assay::Step &step : method.steps)
         steps << stepText(part, step);
-    flow.paragraph(RecordpartsWords::tr("Steps: %1.").arg(steps.join(u"; "_s)));
+    flow.paragraph(RecordpartsWords::tr("Steps: %1.").arg(assay::listed(steps)));
     if (const QString sentence = extrapolationText(method); !sentence.isEmpty())
         flow.paragraph(sentence);
     writeMeasurands(flow, part);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/reportclosing.h"
 
+#include "core/assay/listed.h"
 #include "core/evaluation/format.h"
 #include "ui/print/knownfields.h"
 #include "ui/print/reporthead.h"
@@ -85,7 +86,7 @@ private:
         return ReportclosingWords::tr(
                    "%1 is calculated: the sum of %2. Its uncertainty takes account of what the parts "
                    "have in common.")
-            .arg(quantityName(m_content.method, result.measurand), parts.join(u"; "_s));
+            .arg(quantityName(m_content.method, result.measurand), assay::listed(parts));
     }
 
     void writeRemarks()

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/reporttext.h"
 
+#include "core/assay/listed.h"
 #include "core/assay/localday.h"
 #include "core/evaluation/checkfacts.h"
 #include "core/evaluation/format.h"
@@ -131,7 +132,7 @@ QString readingOnReport(const ReportContent &content, const run::Reading &readin
     for (const run::TimedAbsorbance &point : std::get<run::ReadingSeries>(reading))
         points << ReporttextWords::tr("%1: %2", "minutes, absorbance")
                       .arg(withUnit(plainText(point.at_min), u"min"_s), absorbanceOnReport(point.absorbance));
-    return localNumbers(points.join(u"; "_s), content.decimalSign);
+    return localNumbers(assay::listed(points), content.decimalSign);
 }
 
 QString personOnReport(const ReportAct &act)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/runrecord.h"
 
+#include "core/assay/listed.h"
 #include "core/evaluation/checkfacts.h"
 #include "core/evaluation/format.h"
 #include "core/run/runcode.h"
@@ -62,7 +63,7 @@ QString scopesText(const std::vector<evaluation::Scope> &scopes, const run::Run 
     } else if (!samples.isEmpty()) {
         names << RunRecordWords::tr("%n samples", nullptr, static_cast<int>(samples.size()));
     }
-    return names.join(u"; "_s);
+    return assay::listed(names);
 }
 
 QString spreadText(const ReportContent &content, const evaluation::Result &result)

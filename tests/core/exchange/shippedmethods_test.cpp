@@ -204,6 +204,15 @@ TEST_P(ShippedMethod, TellsACustomerOnlyWhatIsPublished)
     EXPECT_EQ(published.isEmpty(), m_method.id == "l-ascorbic-acid"_L1) << published.toStdString();
 }
 
+TEST(MethodSource, WhatIsLeftOfASentenceKeepsTheSpacesOfItsLanguage)
+{
+    assay::Method method;
+    method.source = u"Règlement 2676/90\u202f; valeurs de mémoire\u202f; OENO 6/98\u202f; de mémoire."_s;
+    EXPECT_EQ(assay::publishedSource(method), u"Règlement 2676/90\u202f; OENO 6/98."_s);
+    method.source = u"From memory: volumes; OENO 6/98; Regulation 2676/90."_s;
+    EXPECT_EQ(assay::publishedSource(method), u"OENO 6/98; Regulation 2676/90."_s);
+}
+
 TEST(MethodSource, WhatIsFromMemoryIsToldInEveryLanguageOfTheWindow)
 {
     assay::Method method;
