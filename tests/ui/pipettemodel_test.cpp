@@ -11,6 +11,7 @@
 #include "ui/shared/theme.h"
 
 #include <QAbstractItemModelTester>
+#include <QIcon>
 #include <QSignalSpy>
 
 using namespace Qt::StringLiterals;
@@ -366,6 +367,9 @@ TEST_F(Pipette, StepsCountTheTubesThatAreThrough)
     EXPECT_EQ(shown(3, ui::PipetteStepsModel::Tubes), QString());
     EXPECT_EQ(shown(5, ui::PipetteStepsModel::Step), u"Read A1"_s);
     EXPECT_EQ(shown(5, ui::PipetteStepsModel::Tubes), u"0 of 4"_s);
+    for (int row = 0; row < model.rowCount(); ++row)
+        EXPECT_FALSE(model.index(row, 0).data(Qt::DecorationRole).value<QIcon>().isNull())
+            << row << ": all steps begin in one line";
     EXPECT_TRUE(model.index(1, 0).data(Qt::FontRole).value<QFont>().bold());
     EXPECT_FALSE(model.index(0, 0).data(Qt::FontRole).isValid());
     read(u"A1"_s, 0, 2);
