@@ -99,7 +99,7 @@ TEST_P(ForcedColours, TheOutlineOfACellLeavesItsWordsAsTheyAre)
         cell.state = QStyle::State_Enabled | QStyle::State_Item | QStyle::State_HasFocus | QStyle::State_KeyboardFocusChange;
         cell.state.setFlag(QStyle::State_Selected, isSelected);
         QPainter painter(&picture);
-        style.drawPrimitive(QStyle::PE_FrameFocusRect, &cell, &painter);
+        style.drawPrimitive(QStyle::PE_FrameFocusRect, &cell, &painter, nullptr);
         painter.end();
         EXPECT_EQ(picture.pixelColor(15, 15), ground) << "in its middle";
         EXPECT_EQ(picture.pixelColor(4, 15), ground) << "beside it";
