@@ -73,6 +73,41 @@ TEST(DarkOutlines, ReadAtThreeToOneOnWhatTheyStandOn)
         EXPECT_GE(ui::contrast(ui::DarkStyle::outline(dark), dark.color(ground)), 3.0) << "role " << ground;
 }
 
+TEST_P(ForcedColours, WhatTheKeysGoToHasAnOutlineThatIsSeen)
+{
+    // WCAG 2.2, 1.4.11
+    for (const QPalette::ColorRole ground : {QPalette::Base, QPalette::AlternateBase, QPalette::Window})
+        EXPECT_GE(ui::contrast(ui::RoomyStyle::currentOutline(palette(), QStyle::State_HasFocus),
+                               palette().color(ground)),
+                  3.0)
+            << "role " << ground;
+    EXPECT_GE(ui::contrast(ui::RoomyStyle::currentOutline(palette(), QStyle::State_HasFocus | QStyle::State_Selected),
+                           palette().color(QPalette::Highlight)),
+              3.0);
+}
+
+TEST_P(ForcedColours, TheOutlineOfACellLeavesItsWordsAsTheyAre)
+{
+    const ui::RoomyStyle style(u"Fusion"_s);
+    for (const bool isSelected : {false, true}) {
+        const QColor ground = palette().color(isSelected ? QPalette::Highlight : QPalette::Base);
+        QImage picture(40, 30, QImage::Format_RGB32);
+        picture.fill(ground);
+        QStyleOptionFocusRect cell;
+        cell.palette = palette();
+        cell.rect = QRect(5, 5, 20, 20);
+        cell.state = QStyle::State_Enabled | QStyle::State_Item | QStyle::State_HasFocus | QStyle::State_KeyboardFocusChange;
+        cell.state.setFlag(QStyle::State_Selected, isSelected);
+        QPainter painter(&picture);
+        style.drawPrimitive(QStyle::PE_FrameFocusRect, &cell, &painter, nullptr);
+        painter.end();
+        EXPECT_EQ(picture.pixelColor(15, 15), ground) << "in its middle";
+        EXPECT_EQ(picture.pixelColor(4, 15), ground) << "beside it";
+        EXPECT_GE(ui::contrast(picture.pixelColor(5, 15), ground), 3.0);
+        EXPECT_GE(ui::contrast(picture.pixelColor(15, 24), ground), 3.0);
+    }
+}
+
 TEST(DarkOutlines, AreDrawnRoundFieldsAndABox)
 {
     const ui::DarkStyle style;

@@ -170,7 +170,7 @@ TEST_F(MethodModels, PageOfAMethodHoldsEverythingThatIsSaidInIt)
                                 u"1 mL"_s,
                                 u"0.05 to 0.5 mL allowed"_s,
                                 u"suspension: swirl before use"_s,
-                                u"add 1 mL Buffer pH 9"_s,
+                                u"add 1 mL buffer pH 9"_s,
                                 u"mix"_s,
                                 u"wait 3 to 10 min"_s,
                                 u"read A1"_s,
@@ -243,7 +243,7 @@ TEST_F(MethodsWindow, ListOpensByKeysAndAMethodIsRead)
     EXPECT_EQ(focusName(), u"methodPage"_s);
     EXPECT_EQ(labelText(u"methodTitle"_s), u"Example acid"_s);
     EXPECT_EQ(labelText(u"methodSubtitle"_s), u"Version 1, in use, shipped with the program; runs: 0"_s);
-    EXPECT_TRUE(find<QTextBrowser>(u"methodPage"_s)->toPlainText().contains(u"add 1 mL Buffer pH 9"_s));
+    EXPECT_TRUE(find<QTextBrowser>(u"methodPage"_s)->toPlainText().contains(u"add 1 mL buffer pH 9"_s));
     press(Qt::Key_Escape);
     EXPECT_EQ(focusName(), u"methods"_s);
 }

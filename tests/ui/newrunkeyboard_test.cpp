@@ -39,7 +39,7 @@ TEST_F(Keyboard, AWholeRunFromNewRunToAcceptAndFoundAgain)
         << problems->index(0, 0).data().toString().toStdString();
     press(Qt::Key_Return);
 
-    EXPECT_EQ(labelText(u"nextAction"_s), u"Rack A, tube 1: add 1\u00a0mL Buffer pH 9"_s);
+    EXPECT_EQ(labelText(u"nextAction"_s), u"Rack A, tube 1: add 1\u00a0mL buffer pH 9"_s);
     press(Qt::Key_2, Qt::ControlModifier); // pipetted from paper
     EXPECT_EQ(labelText(u"place"_s), u"Tube 1: A1"_s);
     EXPECT_EQ(labelText(u"contents"_s), u"blank, 1 of 2"_s);

@@ -66,21 +66,21 @@ TEST_F(PipetteScreen, AWholeRunIsPipettedAndReadByKeysAlone)
 {
     const notebook::RunId id = addRun(exampleRun());
     open();
-    EXPECT_EQ(strip(), u"Rack A, tube 1: add 1\u00a0mL Buffer pH 9"_s);
-    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL Buffer pH 9"_s);
+    EXPECT_EQ(strip(), u"Rack A, tube 1: add 1\u00a0mL buffer pH 9"_s);
+    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL buffer pH 9"_s);
     EXPECT_EQ(labelText(u"nextProgress"_s), u"Rack A: tubes 0 of 4"_s);
     press(Qt::Key_Space);
     EXPECT_EQ(marks(id), 1);
     EXPECT_EQ(stateOf(0), State::Ticked);
-    EXPECT_EQ(action(), u"Tube 2: add 1\u00a0mL Buffer pH 9"_s);
-    EXPECT_EQ(strip(), u"Rack A, tube 2: add 1\u00a0mL Buffer pH 9"_s);
+    EXPECT_EQ(action(), u"Tube 2: add 1\u00a0mL buffer pH 9"_s);
+    EXPECT_EQ(strip(), u"Rack A, tube 2: add 1\u00a0mL buffer pH 9"_s);
     EXPECT_EQ(stepTubes(0), u"1 of 4"_s);
     type(u"+"_s); // the rest of the row
     EXPECT_EQ(marks(id), 4);
-    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL Water"_s);
+    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL water"_s);
     type(u"*"_s);
-    EXPECT_EQ(action(), u"Tube 1: add 100\u00a0µL Water"_s) << "in place of sample";
-    EXPECT_TRUE(noticeText().contains(u"in place of Sample"_s)) << noticeText().toStdString();
+    EXPECT_EQ(action(), u"Tube 1: add 100\u00a0µL water"_s) << "in place of sample";
+    EXPECT_TRUE(noticeText().contains(u"in place of sample"_s)) << noticeText().toStdString();
     press(Qt::Key_Enter, Qt::KeypadModifier);
     press(Qt::Key_Space);
     EXPECT_EQ(action(), u"Tube 3: add 100\u00a0µL P-104"_s);
@@ -97,14 +97,14 @@ TEST_F(PipetteScreen, AWholeRunIsPipettedAndReadByKeysAlone)
     for (const QString &text : {u"0.100"_s, u"0.101"_s, u"0.120"_s, u"0.121"_s})
         keyReading(text);
     ASSERT_EQ(focusName(), u"toReview"_s) << "nothing to key before the starter is in";
-    EXPECT_EQ(strip(), u"Rack A, tube 1: add 20\u00a0µL Enzyme suspension"_s);
+    EXPECT_EQ(strip(), u"Rack A, tube 1: add 20\u00a0µL enzyme suspension"_s);
     press(Qt::Key_Return);
     ASSERT_EQ(focusName(), u"pipetteGrid"_s);
     EXPECT_EQ(labelText(u"pipetteHints"_s), u"Swirl before use. Mix afterwards."_s);
     type(u"*"_s);
     EXPECT_TRUE(noticeText().startsWith(u"Ticked together, 4 tubes count as started at this moment"_s))
         << noticeText().toStdString();
-    EXPECT_EQ(action(), u"Tube 1: add 20\u00a0µL Enzyme suspension"_s) << "nothing is ticked yet";
+    EXPECT_EQ(action(), u"Tube 1: add 20\u00a0µL enzyme suspension"_s) << "nothing is ticked yet";
     type(u"*"_s);
     EXPECT_EQ(action(), u"Wait, then read A2"_s);
     press(Qt::Key_Return);
@@ -124,7 +124,7 @@ TEST_F(PipetteScreen, ATickIsShownOnlyWhenTheNotebookHasIt)
     press(Qt::Key_Space);
     EXPECT_EQ(marks(id), 0);
     EXPECT_EQ(stateOf(0), State::Due);
-    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL Buffer pH 9"_s) << "the cursor stays";
+    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL buffer pH 9"_s) << "the cursor stays";
     EXPECT_FALSE(noticeText().isEmpty());
 }
 
@@ -135,15 +135,15 @@ TEST_F(PipetteScreen, UndoTakesBackWhatTheLastKeyTicked)
     press(Qt::Key_Space);
     type(u"*"_s);
     ASSERT_EQ(marks(id), 4);
-    ASSERT_EQ(action(), u"Tube 1: add 1\u00a0mL Water"_s);
+    ASSERT_EQ(action(), u"Tube 1: add 1\u00a0mL water"_s);
     press(Qt::Key_Z, Qt::ControlModifier);
-    EXPECT_EQ(action(), u"Tube 2: add 1\u00a0mL Buffer pH 9"_s) << "three ticks of one key";
+    EXPECT_EQ(action(), u"Tube 2: add 1\u00a0mL buffer pH 9"_s) << "three ticks of one key";
     EXPECT_EQ(stateOf(0), State::Ticked);
     EXPECT_EQ(stateOf(1), State::Due);
     EXPECT_EQ(stateOf(3), State::Due);
     type(u"-"_s);
     EXPECT_EQ(stateOf(0), State::Due);
-    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL Buffer pH 9"_s);
+    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL buffer pH 9"_s);
     EXPECT_FALSE(find<QPushButton>(u"pipetteUndo"_s)->isEnabled());
 }
 
@@ -166,11 +166,11 @@ TEST_F(PipetteScreen, UndoTakesBackASpoiltMarkBeforeTheTicksAheadOfIt)
     EXPECT_EQ(book->load(id).marks.back().note, u"taken back at once"_s);
     EXPECT_TRUE(noticeText().contains(u"tube 3 is not marked as spoilt any more (dropped)"_s))
         << noticeText().toStdString();
-    EXPECT_EQ(action(), u"Tube 3: add 1\u00a0mL Buffer pH 9"_s);
+    EXPECT_EQ(action(), u"Tube 3: add 1\u00a0mL buffer pH 9"_s);
     type(u"-"_s);
     EXPECT_EQ(stateOf(1), State::Due);
     EXPECT_EQ(stateOf(0), State::Ticked);
-    EXPECT_TRUE(noticeText().contains(u"Taken back: 1\u00a0mL Buffer pH 9 in tube 2."_s))
+    EXPECT_TRUE(noticeText().contains(u"Taken back: 1\u00a0mL buffer pH 9 in tube 2."_s))
         << noticeText().toStdString();
     type(u"-"_s);
     EXPECT_EQ(stateOf(0), State::Due);
@@ -209,7 +209,7 @@ TEST_F(PipetteScreen, UndoTakesBackARestoredTubeAndAnotherVolume)
     EXPECT_EQ(stateOf(0), State::Ticked) << "what was ticked before counts again";
     EXPECT_FALSE(book->load(id).run.tubes[0].pipetted_mL.contains(u"buffer"_s));
     EXPECT_TRUE(
-        noticeText().contains(u"Taken back: 800\u00a0µL Buffer pH 9 in tube 1; 1\u00a0mL counts again."_s))
+        noticeText().contains(u"Taken back: 800\u00a0µL buffer pH 9 in tube 1; 1\u00a0mL counts again."_s))
         << noticeText().toStdString();
     type(u"-"_s);
     EXPECT_EQ(stateOf(0), State::Due);
@@ -223,12 +223,12 @@ TEST_F(PipetteScreen, TheNextStartGoesOnWhereTheLastOneStopped)
     press(Qt::Key_Space);
     window.reset();
     open();
-    EXPECT_EQ(action(), u"Tube 2: add 1\u00a0mL Water"_s);
+    EXPECT_EQ(action(), u"Tube 2: add 1\u00a0mL water"_s);
     EXPECT_EQ(stepTubes(0), u"4 of 4"_s);
     press(Qt::Key_Z, Qt::ControlModifier);
-    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL Water"_s) << "what was ticked yesterday can be taken back";
+    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL water"_s) << "what was ticked yesterday can be taken back";
     press(Qt::Key_Z, Qt::ControlModifier);
-    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL Buffer pH 9"_s) << "four ticks of one key";
+    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL buffer pH 9"_s) << "four ticks of one key";
     EXPECT_EQ(marks(id), 10);
 }
 
@@ -343,7 +343,7 @@ TEST_F(PipetteScreen, ASpoiltTubeIsLeftOutAndNotReadAndMayComeBack)
     EXPECT_EQ(book->load(id).run.tubes[0].spoilt, u"dropped"_s);
     EXPECT_EQ(stateOf(0), State::Spoilt);
     EXPECT_EQ(wordsOf(0), u"spoilt: dropped"_s);
-    EXPECT_EQ(action(), u"Tube 2: add 1\u00a0mL Buffer pH 9"_s);
+    EXPECT_EQ(action(), u"Tube 2: add 1\u00a0mL buffer pH 9"_s);
     EXPECT_EQ(stepTubes(0), u"0 of 3"_s);
     type(u"****"_s); // the sample, which starts the wait for A1, is asked about once
     press(Qt::Key_Return);
@@ -363,7 +363,7 @@ TEST_F(PipetteScreen, ASpoiltTubeIsLeftOutAndNotReadAndMayComeBack)
     type(u"it was tube 1 of the other rack"_s);
     press(Qt::Key_Return);
     EXPECT_TRUE(book->load(id).run.tubes[0].spoilt.isEmpty());
-    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL Buffer pH 9"_s);
+    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL buffer pH 9"_s);
 }
 
 TEST_F(PipetteScreen, ARunPipettedFromPaperIsReadAtOnce)
@@ -418,7 +418,7 @@ TEST_F(PipetteScreen, TheTickWaitsForAName)
     ASSERT_EQ(marks(id), 1);
     EXPECT_EQ(book->load(id).marks[0].person, u"R. Okafor"_s);
     EXPECT_EQ(focusName(), u"pipetteGrid"_s);
-    EXPECT_EQ(action(), u"Tube 2: add 1\u00a0mL Buffer pH 9"_s);
+    EXPECT_EQ(action(), u"Tube 2: add 1\u00a0mL buffer pH 9"_s);
 }
 
 TEST_F(PipetteScreen, TheCountOfTubesIsNeverCut)
@@ -473,7 +473,7 @@ TEST_F(PipetteScreen, TheStarterBeforeItsReadingIsAskedAboutOnce)
     auto *steps = find<QTableView>(u"pipetteSteps"_s);
     steps->setCurrentIndex(steps->model()->index(6, 0));
     press(Qt::Key_Return);
-    ASSERT_EQ(action(), u"Tube 1: add 20\u00a0µL Enzyme suspension"_s);
+    ASSERT_EQ(action(), u"Tube 1: add 20\u00a0µL enzyme suspension"_s);
     press(Qt::Key_Space);
     EXPECT_EQ(marks(id), 12);
     EXPECT_TRUE(noticeText().contains(u"A1 of tube 1 is not read yet"_s)) << noticeText().toStdString();

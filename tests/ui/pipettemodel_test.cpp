@@ -11,6 +11,7 @@
 #include "ui/shared/theme.h"
 
 #include <QAbstractItemModelTester>
+#include <QIcon>
 #include <QSignalSpy>
 
 using namespace Qt::StringLiterals;
@@ -196,7 +197,7 @@ TEST_F(Pipette, ADilutedSampleIsDilutedFirstAndSaidToBeSo)
     EXPECT_EQ(sheet().next(), (ui::Dosing{0, 0}));
     EXPECT_EQ(ui::additionWords(sheet(), {2, 2}), u"Tube 3: add 100\u00a0µL P-104, diluted 25-fold"_s);
     EXPECT_EQ(ui::stripWords(u"A"_s, sheet(), {2, 2}), u"Rack A, tube 3: add 100\u00a0µL P-104, diluted 25-fold"_s);
-    EXPECT_EQ(ui::additionWords(sheet(), {2, 0}), u"Tube 1: add 100\u00a0µL Water"_s);
+    EXPECT_EQ(ui::additionWords(sheet(), {2, 0}), u"Tube 1: add 100\u00a0µL water"_s);
     EXPECT_EQ(ui::cellWords(sheet(), {2, 2}), (ui::CellWords{u"100\u00a0µL"_s, u"diluted 25-fold"_s}));
     EXPECT_EQ(ui::cellWords(sheet(), {0, 2}), (ui::CellWords{u"1\u00a0mL"_s, QString()}));
     EXPECT_EQ(ui::subjectOf(sheet(), {0, 0}).hints, u"First make the dilutions that head the steps."_s);
@@ -221,10 +222,10 @@ TEST_F(Pipette, EveryAdditionThatAWaitFollowsStartsIt)
 
 TEST_F(Pipette, WordsNameTubeVolumeAndWhatStandsIn)
 {
-    EXPECT_EQ(ui::additionWords(sheet(), {3, 1}), u"Tube 2: add 20\u00a0µL Starter"_s);
+    EXPECT_EQ(ui::additionWords(sheet(), {3, 1}), u"Tube 2: add 20\u00a0µL starter"_s);
     EXPECT_EQ(ui::additionWords(sheet(), {2, 2}), u"Tube 3: add 100\u00a0µL P-104"_s);
-    EXPECT_EQ(ui::additionWords(sheet(), {2, 0}), u"Tube 1: add 100\u00a0µL Water"_s);
-    EXPECT_EQ(ui::oddWords(sheet(), {2, 0}), u"Water in place of Sample"_s);
+    EXPECT_EQ(ui::additionWords(sheet(), {2, 0}), u"Tube 1: add 100\u00a0µL water"_s);
+    EXPECT_EQ(ui::oddWords(sheet(), {2, 0}), u"Water in place of sample"_s);
     EXPECT_EQ(ui::oddWords(sheet(), {2, 2}), QString());
     EXPECT_EQ(ui::oddWords(sheet(), {2, 3}), u"200\u00a0µL, where most tubes get 100\u00a0µL"_s);
     run.samples[0].dilution = {{5, 50}, {1, 10}};
@@ -272,9 +273,9 @@ TEST_F(Pipette, CellsStandAsTheTubesDoInTheRack)
     EXPECT_EQ(model.index(0, 2).data(ui::PipetteModel::WhichRole).toString(), u"1 of 2"_s);
     EXPECT_EQ(model.index(0, 1).data(ui::PipetteModel::DetailRole).toString(), u"Water"_s);
     EXPECT_EQ(model.index(0, 1).data(Qt::AccessibleTextRole).toString(),
-              u"Tube 2, blank, 2 of 2, 100\u00a0µL, to do, Water in place of Sample"_s);
+              u"Tube 2, blank, 2 of 2, 100\u00a0µL, to do, Water in place of sample"_s);
     EXPECT_EQ(model.index(0, 0).data(Qt::AccessibleTextRole).toString(),
-              u"Tube 1, blank, 1 of 2, 100\u00a0µL, done, Water in place of Sample"_s);
+              u"Tube 1, blank, 1 of 2, 100\u00a0µL, done, Water in place of sample"_s);
 }
 
 TEST_F(Pipette, CellsTellWhatIsPlannedFromWhatWasNoted)
@@ -366,6 +367,9 @@ TEST_F(Pipette, StepsCountTheTubesThatAreThrough)
     EXPECT_EQ(shown(3, ui::PipetteStepsModel::Tubes), QString());
     EXPECT_EQ(shown(5, ui::PipetteStepsModel::Step), u"Read A1"_s);
     EXPECT_EQ(shown(5, ui::PipetteStepsModel::Tubes), u"0 of 4"_s);
+    for (int row = 0; row < model.rowCount(); ++row)
+        EXPECT_FALSE(model.index(row, 0).data(Qt::DecorationRole).value<QIcon>().isNull())
+            << row << ": all steps begin in one line";
     EXPECT_TRUE(model.index(1, 0).data(Qt::FontRole).value<QFont>().bold());
     EXPECT_FALSE(model.index(0, 0).data(Qt::FontRole).isValid());
     read(u"A1"_s, 0, 2);

@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/ui/bench.h"
 #include "ui/bench/samplesmodel.h"
+#include "ui/plan/planpage.h"
 #include "ui/plan/rackmodel.h"
+#include "ui/plan/waitingmodel.h"
 #include "ui/shared/problemlist.h"
 
 #include <QApplication>
@@ -73,6 +75,29 @@ TEST_F(PlanPage, TwentyPastedSamplesAreARackWithoutTheMouse)
     ASSERT_TRUE(stored.plan);
     EXPECT_EQ(stored.plan->rackColumns, 6);
     EXPECT_TRUE(stored.plan->interval_s);
+}
+
+TEST(PlanPageWidths, AWideWindowGivesItsRoomToTheForm)
+{
+    constexpr int target = 28;
+    const auto side = [](int width) { return ui::PlanPage::sideWidth(width, target); };
+    EXPECT_EQ(side(900), 400) << "four parts of nine";
+    EXPECT_EQ(side(1084), 481) << "a window of 1280";
+    EXPECT_EQ(side(1300), 504);
+    EXPECT_EQ(side(1713), 571) << "a window of 1920";
+    for (int width = 600; width < 3000; ++width)
+        EXPECT_GE(side(width + 1), side(width));
+}
+
+TEST_F(PlanPage, TheProductGivesWayToWhyASampleWaits)
+{
+    plan(u"Queue"_s, {u"P-104"_s});
+    const auto *queue = find<QTableView>(u"planQueue"_s);
+    const auto isHidden = [queue] { return queue->isColumnHidden(ui::WaitingModel::Product); };
+    window->resize(1280, 800);
+    EXPECT_TRUE(QTest::qWaitFor(isHidden));
+    window->resize(2600, 1300);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !isHidden(); }));
 }
 
 TEST_F(PlanPage, WhatIsExpectedIsDilutedIntoTheWindowByOneKey)

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/assay/localday.h"
 #include "core/planning/lotoutlook.h"
 #include "tests/ui/bench.h"
 #include "ui/bench/rundraft.h"
@@ -322,7 +323,11 @@ TEST_F(Plan, WaitingSamplesBecomeRowsWithTheirAdvice)
     repeat.repeat->found = {{u"example-acid"_s, 2.34567}};
     repeat.repeat->dilution = {{10, 20}};
     repeat.repeat->sampleVolume_mL = 0.2;
+    fresh.sample.receivedAt = QDateTime({2026, 11, 25}, {8, 10});
     model.setWaiting({repeat, fresh});
+    const QModelIndex received = model.index(1, ui::WaitingModel::Received);
+    EXPECT_EQ(received.data().toString(), assay::shownDay({2026, 11, 25}));
+    EXPECT_EQ(received.data(Qt::ToolTipRole).toString(), assay::shownMoment(*fresh.sample.receivedAt));
     EXPECT_EQ(model.index(0, ui::WaitingModel::Why).data().toString(), u"repeat of run 7: dilute 10-fold"_s);
     EXPECT_TRUE(model.take(method()).empty()) << "nothing is ticked";
     for (int row = 0; row < 2; ++row)

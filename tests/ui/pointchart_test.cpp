@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/support/print.h"
+#include "ui/bench/resultoverview.h"
 #include "ui/shared/pointchart.h"
 #include "ui/shared/theme.h"
 
@@ -9,6 +10,7 @@
 #include <QChart>
 #include <QChartView>
 #include <QFontMetricsF>
+#include <QGraphicsRectItem>
 #include <QGraphicsSimpleTextItem>
 #include <QLabel>
 #include <QScatterSeries>
@@ -136,6 +138,19 @@ protected:
         std::ranges::sort(written, {}, [](const auto &limit) { return limit.second.top(); });
         return written;
     }
+    /// What is written beside the newest.
+    std::pair<QString, QRectF> value()
+    {
+        QApplication::processEvents();
+        for (QGraphicsItem *item : view().chart()->childItems()) {
+            auto *ground = qgraphicsitem_cast<QGraphicsRectItem *>(item);
+            if (!ground || ground->childItems().size() != 1)
+                continue;
+            if (auto *text = qgraphicsitem_cast<QGraphicsSimpleTextItem *>(ground->childItems().first()))
+                return {text->text(), ground->mapRectToParent(ground->rect())};
+        }
+        return {};
+    }
     double y(double value)
     {
         return view().chart()->mapToPosition({1, value}, view().chart()->series().at(1)).y();
@@ -153,14 +168,38 @@ TEST_F(PointChartWidget, NewestStandsApartFromThoseWithinAndOutside)
     EXPECT_EQ(drawn(2).points(), (QList<QPointF>{{1, 100}, {3, 110}}));
     EXPECT_EQ(drawn(3).points(), (QList<QPointF>{{2, 111}, {4, 89}}));
     EXPECT_EQ(drawn(4).points(), (QList<QPointF>{{5, 99}}));
-    EXPECT_EQ(drawn(4).pointLabelsFormat(), u"99.0"_s);
-    EXPECT_TRUE(drawn(4).pointLabelsVisible());
+    EXPECT_EQ(value().first, u"99.0"_s);
     const auto shapeOf = [&](int series) {
         return qobject_cast<QScatterSeries *>(&drawn(series))->markerShape();
     };
     EXPECT_NE(shapeOf(4), shapeOf(2));
     EXPECT_NE(shapeOf(4), shapeOf(3));
     EXPECT_NE(shapeOf(2), shapeOf(3));
+}
+
+TEST_F(PointChartWidget, TheNewestValueIsWrittenWhereNoPointComes)
+{
+    for (const QSize size : {QSize(270, 200), QSize(340, 150), QSize(1200, 500)}) {
+        chart.resize(size);
+        for (const std::vector<double> &values : {std::vector<double>{98.5, 100.5, 101, 99, 100, 97.9}, {86}, {120, 80},
+                                                  std::vector<double>(60, 100), std::vector<double>{100, 101, 90}}) {
+            chart.setHistory(historyOf(values));
+            const QRectF written = value().second;
+            const QPointF newest = view().chart()->mapToPosition(drawn(4).points().first(), &drawn(4));
+            EXPECT_GE(written.left(), newest.x() + 7) << size.width() << ", " << values.size();
+            EXPECT_LT(written.left(), newest.x() + 20) << "beside it";
+            EXPECT_LE(written.right(), view().chart()->plotArea().right() + 1) << size.width() << ", " << values.size();
+            EXPECT_LT(written.top(), newest.y());
+            EXPECT_GT(written.bottom(), newest.y());
+        }
+    }
+}
+
+TEST(PointChartRoom, IsFreeBehindTheNewestButNoMoreThanHalf)
+{
+    EXPECT_DOUBLE_EQ(roomBehind(10, 200, 50), 10.0 / 3);
+    EXPECT_DOUBLE_EQ(roomBehind(10, 60, 50), 10);
+    EXPECT_DOUBLE_EQ(roomBehind(10, 0, 50), 0) << "not laid out yet";
 }
 
 TEST_F(PointChartWidget, LimitsAreWrittenWhereTheyAre)
@@ -230,6 +269,23 @@ TEST_F(PointChartWidget, FirstAndNewestHaveTheirLabels)
         point.label = u"2026-11-25"_s;
     chart.setHistory(sameDay);
     EXPECT_EQ(axis->categoriesLabels(), QStringList{u"2026-11-25"_s});
+}
+
+TEST_F(PointChartWidget, HasTheRoomThatFewSentencesLeave)
+{
+    ResultOverview overview(theme);
+    overview.resize(320, 600);
+    overview.setSentences({{State::Good, u"No check failed for this result."_s}});
+    overview.setHistory(historyOf({100, 101, 99}), u"Recovery (%) of GLU"_s);
+    overview.show();
+    QApplication::processEvents();
+    const auto *history = overview.findChild<PointChart *>(u"recoveryHistory"_s);
+    const auto *sentences = overview.findChild<SentenceList *>(u"aboutResult"_s);
+    EXPECT_GT(history->height(), 400) << sentences->height();
+    EXPECT_GE(sentences->height(), sentences->sizeHintForRow(0));
+    overview.setHistory({}, {});
+    QApplication::processEvents();
+    EXPECT_GT(sentences->height(), 550) << "alone again";
 }
 
 TEST_F(PointChartWidget, TenThousandPointsAreThinnedToTheWidth)

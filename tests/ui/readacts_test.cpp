@@ -11,6 +11,7 @@
 #include "ui/bench/seriespicture.h"
 #include "ui/bench/submission.h"
 #include "ui/instrument/takenreading.h"
+#include "ui/shared/table.h"
 
 #include <QAbstractItemModel>
 #include <QLabel>
@@ -188,6 +189,22 @@ TEST_F(ReadActs, APointMayBeReadAgainAndAgain)
     EXPECT_EQ(picture->start, u"Sample"_s) << "the last addition before A1";
     const auto *table = find<QTableView>(u"readingsTable"_s);
     EXPECT_EQ(table->model()->index(0, 2).data().toString(), u"0.102 (3×)"_s) << "nothing was replaced";
+}
+
+TEST_F(ReadActs, ALongNameGoesOnOnAnotherLine)
+{
+    run::Run run = exampleRun();
+    run.samples[0].id = u"Ice cider of the northern slope, after its second racking and before the third, tank 9"_s;
+    for (run::Tube &tube : run.tubes) {
+        if (!tube.sample.isEmpty())
+            tube.sample = run.samples[0].id;
+    }
+    openAt(addRun(run));
+    const auto *table = find<ui::Table>(u"readingsTable"_s);
+    const auto isSettled = [table] {
+        return table->rowHeight(2) > table->rowHeight(0) && !table->isCut(table->model()->index(2, 1));
+    };
+    EXPECT_TRUE(QTest::qWaitFor(isSettled)) << table->columnWidth(1);
 }
 
 TEST_F(ReadActs, ASeriesThatHasNotEndedIsAskedForAgainInItsOwnRhythm)

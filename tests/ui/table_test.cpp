@@ -41,6 +41,14 @@ TEST(ColumnWidths, FreeRoomGoesFirstToWhatIsCutInProportionToWhatItLacks)
     EXPECT_EQ(columnWidths(needs, 650, 0), (std::vector<int>{150, 300, 200})) << "more than anybody wants";
 }
 
+TEST(ColumnWidths, NamesAreWholeBeforeALongTextGetsMoreThanUsual)
+{
+    const std::vector<ColumnNeed> needs{{40, 100, 150, true}, {40, 100, 600}};
+    EXPECT_EQ(columnWidths(needs, 130, 1), (std::vector<int>{65, 65})) << "no room for what is usual";
+    EXPECT_EQ(columnWidths(needs, 230, 1), (std::vector<int>{130, 100}));
+    EXPECT_EQ(columnWidths(needs, 300, 1), (std::vector<int>{150, 150}));
+}
+
 TEST(ColumnWidths, ThatFallShortGiveInProportionToWhatTheyCanSpare)
 {
     const std::vector<ColumnNeed> needs{{50, 50, 50}, {40, 100, 300}, {60, 180, 200}};

@@ -3,6 +3,7 @@
 #include "tests/support/print.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/timechart.h"
+#include "ui/shared/timechartwords.h"
 
 #include <QAccessible>
 #include <QFontMetricsF>
@@ -148,6 +149,36 @@ TEST(TimeChartLayout, NothingToDrawHasNoRows)
     EXPECT_TRUE(layout.rowTops.empty());
     EXPECT_EQ(layout.rowAt(100), -1);
     EXPECT_EQ(layout.last_s - layout.first_s, 60);
+}
+
+TEST(TimeChartLayout, NumbersStandInAColumnOfTheirOwn)
+{
+    TextMeasures withNumbers = text;
+    withNumbers.tubes = 24;
+    const TimeChartLayout layout = layOut(threeTubes(), {600, 300}, withNumbers);
+    const QRectF name = layout.nameArea(100, 16);
+    const QRectF tube = layout.tubeArea(name, 8);
+    const QRectF behind = layout.behindTube(name);
+    EXPECT_DOUBLE_EQ(tube.width(), 16);
+    EXPECT_DOUBLE_EQ(behind.left() - tube.right(), 8);
+    EXPECT_GE(behind.width(), withNumbers.name - withNumbers.tubes) << "nothing is cut that was measured";
+    EXPECT_LT(behind.right(), layout.plot.left());
+}
+
+TEST(TimeChartLayout, AFreeSpanHasNoLineThatLeadsNowhere)
+{
+    EXPECT_EQ(freeLook(100, 50), (FreeLook{true, 21}));
+    EXPECT_EQ(freeLook(60, 50), (FreeLook{true, 0})) << "the words alone";
+    EXPECT_EQ(freeLook(53, 50), (FreeLook{false, 0}));
+}
+
+TEST(TimeChartWords, TellTheNumberOfARowFromItsName)
+{
+    EXPECT_EQ(labelOf(row(u"9  Perry base"_s, 0)), (RowLabel{u"9"_s, u"Perry base"_s}));
+    EXPECT_EQ(labelOf(row(u"10  3 tanks"_s, 0)), (RowLabel{u"10"_s, u"3 tanks"_s}));
+    EXPECT_EQ(labelOf(row(u"12"_s, 0)), (RowLabel{u"12"_s, {}}));
+    EXPECT_EQ(labelOf(row(u"5-fold"_s, 0)), (RowLabel{{}, u"5-fold"_s}));
+    EXPECT_EQ(labelOf(row(u"P-104"_s, 0)), (RowLabel{{}, u"P-104"_s}));
 }
 
 TEST(TimeChartWords, TellTheTimesOfARow)

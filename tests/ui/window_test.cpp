@@ -453,7 +453,7 @@ TEST_F(Window, RacksAreWalkedInTheirOrder)
     action(u"actionPreviousRack"_s)->trigger();
     action(u"actionPreviousRack"_s)->trigger();
     EXPECT_EQ(labelText(u"rackLetter"_s), u"Rack C"_s);
-    EXPECT_EQ(labelText(u"nextAction"_s), u"Rack A, tube 1: add 1\u00a0mL Buffer pH 9"_s);
+    EXPECT_EQ(labelText(u"nextAction"_s), u"Rack A, tube 1: add 1\u00a0mL buffer pH 9"_s);
 }
 
 TEST_F(Window, UserTextIsNeverTakenForMarkup)

@@ -28,8 +28,12 @@ namespace plateau::ui {
 
 namespace {
 
-/// A window of 800 has to hold the results as well; the others can be scrolled to.
-constexpr int rowsShown = 5;
+/// A low window has to hold the results and their checks as well; the others can be scrolled to.
+int rowsShown(const QWidget &window)
+{
+    constexpr int lowWindow = 56; // lines
+    return window.height() < lowWindow * window.fontMetrics().lineSpacing() ? 3 : 5;
+}
 
 bool isAllAsRun(const std::vector<SampleChoiceRow> &rows)
 {
@@ -206,7 +210,7 @@ void DecisionPanel::fill()
     }
     m_choices->show(withKept(startingChoices(rack->stored.run, rack->evaluation), kept));
     unfoldAsNeeded();
-    m_table->setRowsShown(rowsShown);
+    m_table->setRowsShown(rowsShown(*window()));
     m_table->fit();
     guarded(*m_notice, [this, rack] {
         const std::vector<notebook::Person> persons = m_session.persons();
@@ -256,6 +260,7 @@ void DecisionPanel::resizeEvent(QResizeEvent *event)
     const QLayout *acts = m_row->itemAt(1)->layout();
     const bool fits = m_signature->sizeHint().width() + m_row->spacing() + acts->sizeHint().width() <= width();
     m_row->setDirection(fits ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_table->setRowsShown(rowsShown(*window()));
 }
 
 void DecisionPanel::sayWhatHappens()

@@ -47,7 +47,8 @@ void EntryPanel::build()
     buttons->addStretch();
 
     auto *layout = new QVBoxLayout(this);
-    setGaps(m_theme, layout);
+    layout->setContentsMargins(0, m_theme.gap(), 0, m_theme.gap()); // in line with the table below it
+    layout->setSpacing(m_theme.gap());
     layout->addWidget(m_place);
     layout->addWidget(m_contents);
     layout->addWidget(m_times);

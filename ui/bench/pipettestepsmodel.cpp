@@ -5,12 +5,17 @@
 #include "ui/bench/volumewords.h"
 #include "ui/shared/theme.h"
 
+#include <QPixmap>
+
 namespace plateau::ui {
 
 PipetteStepsModel::PipetteStepsModel(const Theme &theme, QObject *parent)
     : ShownCells(parent)
     , m_theme(theme)
 {
+    QPixmap empty(96, 96);
+    empty.fill(Qt::transparent);
+    m_noShape = QIcon(empty);
     connect(&theme, &Theme::changed, this, &PipetteStepsModel::touch);
 }
 
@@ -65,7 +70,7 @@ QVariant PipetteStepsModel::shape(int row) const
 {
     const SheetStep &own = step(row);
     if (own.kind != SheetStep::Kind::Add && own.kind != SheetStep::Kind::Read)
-        return {};
+        return m_noShape;
     const StepCount count = m_sheet.countOf(row);
     return m_theme.icon(count.done == count.planned ? State::Good : State::Pending);
 }

@@ -6,6 +6,7 @@
 #include "ui/shared/showncells.h"
 
 #include <QAbstractTableModel>
+#include <QIcon>
 
 namespace plateau::ui {
 
@@ -32,11 +33,13 @@ public:
 
 private:
     QString text(int row, int column) const;
-    /// Whether work of the step is left, is done, or is not counted.
+    /// Whether work of the step is left or done; where it is not counted nothing but the room for that, so that all steps
+    /// begin in one line.
     QVariant shape(int row) const;
     void touch();
 
     const Theme &m_theme;
+    QIcon m_noShape;
     PipetteSheet m_sheet;
     int m_shown = -1;
 };

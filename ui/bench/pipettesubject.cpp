@@ -36,7 +36,7 @@ QString actionOf(const PipetteSheet &sheet, const Dosing &dosing)
     case SheetState::Ticked:
         return PipetteSubjectWords::tr("Tube %1: %2 %3 is in")
             .arg(number)
-            .arg(volumeWords(sheet.pipetted(dosing)->volume_mL), contentWords(sheet, dosing));
+            .arg(volumeWords(sheet.pipetted(dosing)->volume_mL), contentInSentence(sheet, dosing));
     case SheetState::Passed:
         return PipetteSubjectWords::tr("Tube %1: read since").arg(number);
     case SheetState::Due:
@@ -118,7 +118,7 @@ QString volumeQuestion(const PipetteSheet &sheet, const Dosing &dosing)
 {
     return PipetteSubjectWords::tr("Tube %1: how much %2 actually went in? The worksheet says %3.")
         .arg(dosing.tube + 1)
-        .arg(contentWords(sheet, dosing), volumeWords(sheet.doseOf(dosing)->volume_mL));
+        .arg(contentInSentence(sheet, dosing), volumeWords(sheet.doseOf(dosing)->volume_mL));
 }
 
 QString spoiltQuestion(const PipetteSheet &sheet, const Dosing &dosing)
@@ -154,7 +154,7 @@ QString takenBackWords(const PipetteSheet &sheet, const WorksheetAct &act)
         tubes << QString::number(change.dose.tube + 1);
     const notebook::StoredMark &said = first.now ? *first.now : *first.before;
     const auto dosing = dosingOf(sheet, first.dose);
-    const QString content = dosing ? contentWords(sheet, *dosing) : first.dose.component;
+    const QString content = dosing ? contentInSentence(sheet, *dosing) : first.dose.component;
     const QString what = PipetteSubjectWords::tr("%1 %2").arg(volumeWords(said.volume_mL), content);
     if (first.now && first.before)
         return PipetteSubjectWords::tr("Taken back: %1 in tube %2; %3 counts again.")

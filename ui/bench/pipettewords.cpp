@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/pipettewords.h"
 
+#include "core/assay/insentence.h"
 #include "core/assay/listed.h"
 #include "core/evaluation/format.h"
 #include "ui/bench/places.h"
@@ -45,7 +46,7 @@ QString foldWords(const run::Sample &sample)
 QString dilutedContent(const PipetteSheet &sheet, const Dosing &dosing)
 {
     const run::Sample *sample = dilutedIn(sheet, dosing);
-    const QString content = contentWords(sheet, dosing);
+    const QString content = contentInSentence(sheet, dosing);
     return sample ? PipetteWords::tr("%1, %2", "a sample, diluted so many times").arg(content, foldWords(*sample))
                   : content;
 }
@@ -65,6 +66,12 @@ QString contentWords(const PipetteSheet &sheet, const Dosing &dosing)
 {
     const Dose *dose = sheet.doseOf(dosing);
     return dose && !dose->content.isEmpty() ? dose->content : sheet.round(dosing.round).name;
+}
+
+QString contentInSentence(const PipetteSheet &sheet, const Dosing &dosing)
+{
+    const QString content = contentWords(sheet, dosing);
+    return isTubesOwn(sheet, dosing) ? content : assay::inSentence(content);
 }
 
 bool isTubesOwn(const PipetteSheet &sheet, const Dosing &dosing)
@@ -118,7 +125,7 @@ QString oddWords(const PipetteSheet &sheet, const Dosing &dosing)
         words << PipetteWords::tr("%1, where most tubes get %2")
                      .arg(volumeWords(dose->volume_mL), volumeWords(round.usualVolume_mL));
     if (!dose->content.isEmpty() && !isTubesOwn(sheet, dosing))
-        words << PipetteWords::tr("%1 in place of %2").arg(dose->content, round.name);
+        words << PipetteWords::tr("%1 in place of %2").arg(dose->content, assay::inSentence(round.name));
     return assay::listed(words);
 }
 

@@ -111,7 +111,7 @@ void ReadPage::build()
     m_resultsTable->setColumnHidden(ResultsModel::Dilution, true);
     m_resultsTable->setColumnHidden(ResultsModel::Limits, true);
     m_table->setFlexibleColumn(ReadingsModel::contentsColumn);
-    m_table->setHeadingsWrap();
+    m_table->setWrap(Table::Wrap::AsNeeded); // a long name goes on on a second line
     // Two measurands have to fit into a window of 1280.
     m_table->setFlexibleMinimum(12);
     m_resultsTable->setFlexibleMinimum(10);

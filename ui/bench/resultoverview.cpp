@@ -30,7 +30,32 @@ ResultOverview::ResultOverview(const Theme &theme, QWidget *parent)
     layout->addWidget(m_sentences, 1);
     layout->addWidget(m_caption);
     layout->addWidget(m_chart, 1);
+    m_caption->setContentsMargins(theme.gap(), 0, theme.gap(), 0);
+    m_chart->setContentsMargins(theme.gap(), 0, theme.gap(), theme.gap());
     connect(&theme, &Theme::changed, this, [this, &theme] { m_caption->setFont(theme.bold()); });
+}
+
+void ResultOverview::setSentences(std::vector<Sentence> sentences)
+{
+    m_sentences->setSentences(std::move(sentences));
+    shareRoom();
+}
+
+void ResultOverview::shareRoom()
+{
+    int needed = QWIDGETSIZE_MAX;
+    if (!m_chart->isHidden()) {
+        needed = 2 * m_sentences->frameWidth();
+        for (int row = 0; row < m_sentences->model()->rowCount(); ++row)
+            needed += m_sentences->sizeHintForRow(row);
+    }
+    m_sentences->setMaximumHeight(needed);
+}
+
+void ResultOverview::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    shareRoom();
 }
 
 void ResultOverview::setHistory(const std::optional<PointHistory> &history, const QString &caption)
@@ -40,6 +65,7 @@ void ResultOverview::setHistory(const std::optional<PointHistory> &history, cons
     m_caption->setText(withDecimalSigns(caption));
     m_chart->setAccessibleName(caption);
     m_chart->setHistory(history.value_or(PointHistory()));
+    shareRoom();
 }
 
 void ResultOverview::startAtTheTop()

@@ -21,13 +21,19 @@ class ResultOverview : public QWidget
 
 public:
     explicit ResultOverview(const Theme &theme, QWidget *parent = nullptr);
-    void setSentences(std::vector<Sentence> sentences) { m_sentences->setSentences(std::move(sentences)); }
+    void setSentences(std::vector<Sentence> sentences);
     /// Without one there is no chart.
     void setHistory(const std::optional<PointHistory> &history, const QString &caption);
     /// Nothing chosen and nothing scrolled.
     void startAtTheTop();
 
+protected:
+    void resizeEvent(QResizeEvent *event) override;
+
 private:
+    /// What few sentences leave free is the chart's.
+    void shareRoom();
+
     SentenceList *m_sentences;
     QLabel *m_caption;
     PointChart *m_chart;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/methodviewtext.h"
 
+#include "core/assay/insentence.h"
 #include "core/exchange/shippedtexts.h"
 #include "ui/books/htmlpage.h"
 #include "ui/books/measurandnames.h"
@@ -65,7 +66,7 @@ QString stepText(const Method &method, const Step &step)
         {
             const Component *component = findComponent(method, add.component);
             return component ? MethodViewTextWords::tr("add %1 mL %2")
-                                   .arg(number(component->volume_mL), component->name)
+                                   .arg(number(component->volume_mL), assay::inSentence(component->name))
                              : MethodViewTextWords::tr("add %1").arg(add.component);
         }
         QString operator()(const MixStep &) const { return MethodViewTextWords::tr("mix"); }

@@ -41,6 +41,13 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
+namespace {
+
+constexpr int formPart = 5;
+constexpr int sidePart = 4;
+
+} // namespace
+
 PlanPage::PlanPage(const Theme &theme, const Clock &clock, BenchSession &session, Stores &stores,
                    QWidget *parent)
     : QWidget(parent)
@@ -58,10 +65,30 @@ PlanPage::PlanPage(const Theme &theme, const Clock &clock, BenchSession &session
     auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins({});
     layout->setSpacing(0);
-    layout->addWidget(m_form, 5);
-    layout->addWidget(buildSide(), 4);
+    m_side = buildSide();
+    layout->addWidget(m_form, formPart);
+    layout->addWidget(m_side, sidePart);
     connectAll();
     startAnew();
+}
+
+int PlanPage::sideWidth(int width, int target)
+{
+    const int usual = width * sidePart / (formPart + sidePart);
+    return std::min(usual, std::max(18 * target, width / 3));
+}
+
+void PlanPage::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    const int side = sideWidth(width(), m_theme.target());
+    m_side->setMaximumWidth(std::max(side, m_side->minimumSizeHint().width()));
+    // Why a sample waits is read to its end; what it is, its name says as well, and the book of samples.
+    const bool hasProducts = side >= 23 * m_theme.target();
+    if (m_waitingTable->isColumnHidden(WaitingModel::Product) == hasProducts) {
+        m_waitingTable->setColumnHidden(WaitingModel::Product, !hasProducts);
+        m_waitingTable->fit();
+    }
 }
 
 QWidget *PlanPage::buildSide()
@@ -143,8 +170,9 @@ QWidget *PlanPage::buildQueue()
     auto *page = new QWidget(this);
     m_waitingTable = new Table(m_theme, m_waiting, tr("Samples waiting"), u"planQueue"_s, page);
     m_waitingTable->setFlexibleColumn(WaitingModel::Why);
-    m_waitingTable->setFlexibleMinimum(14);
+    m_waitingTable->setFlexibleMinimum(28);
     m_waitingTable->setLimit(16);
+    m_waitingTable->setNameColumn(WaitingModel::Sample);
     m_waitingTable->setWrap(Table::Wrap::AsNeeded);
     m_queueText = plainLabel({}, page);
     m_queueText->setWordWrap(true);

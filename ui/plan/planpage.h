@@ -50,10 +50,16 @@ public:
     void setMethods(std::vector<MethodOffer> offers);
     /// Something was typed that would be missed.
     bool isBegun() const;
+    /// Of what stands beside the form, on a page of that width: so much as it has in a window of 1280, and then a third of
+    /// the page, since the table of the samples needs more than the form gets by its usual part.
+    static int sideWidth(int width, int target);
 
 Q_SIGNALS:
     void opened(plateau::notebook::RunId id);
     void personWanted();
+
+protected:
+    void resizeEvent(QResizeEvent *event) override;
 
 private:
     QWidget *buildSide();
@@ -87,6 +93,7 @@ private:
     BenchSession &m_session;
     Stores &m_stores;
     PlanForm *m_form;
+    QWidget *m_side = nullptr;
     RackModel *m_rackModel;
     ReagentsModel *m_reagents;
     WaitingModel *m_waiting;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/plan/waitingmodel.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/exchange/keyedmoment.h"
 #include "ui/bench/waitingwords.h"
@@ -126,6 +127,9 @@ QVariant WaitingModel::cellData(const QModelIndex &index, int role) const
     const Row &row = m_rows[static_cast<std::size_t>(index.row())];
     if (role == Qt::CheckStateRole && index.column() == Sample)
         return row.ticked ? Qt::Checked : Qt::Unchecked;
+    const QDateTime received = row.waiting.sample.receivedAt.value_or(QDateTime()).toLocalTime();
+    if (role == Qt::ToolTipRole && index.column() == Received)
+        return exchange::dayOrMomentText(received);
     if (role != Qt::DisplayRole)
         return {};
     switch (index.column()) {
@@ -136,7 +140,7 @@ QVariant WaitingModel::cellData(const QModelIndex &index, int role) const
     case Why:
         return whyItWaits(row.waiting);
     case Received:
-        return exchange::dayOrMomentText(row.waiting.sample.receivedAt.value_or(QDateTime()));
+        return assay::shownDay(received.date()); // the hour would cost the words beside it their room
     default:
         return {};
     }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/recordparts.h"
 
+#include "core/assay/insentence.h"
 #include "core/assay/listed.h"
 #include "core/assay/localday.h"
 #include "core/evaluation/format.h"
@@ -36,7 +37,7 @@ QString stepText(const RecordPart &part, const assay::Step &step)
     const assay::Method &method = part.method;
     if (const auto *add = std::get_if<assay::AddStep>(&step)) {
         const assay::Component *component = assay::findComponent(method, add->component);
-        return RecordpartsWords::tr("add %1").arg(component ? component->name : add->component);
+        return RecordpartsWords::tr("add %1").arg(component ? assay::inSentence(component->name) : add->component);
     }
     if (const auto *wait = std::get_if<assay::WaitStep>(&step))
         return RecordpartsWords::tr("wait %1").arg(part.local(waitOnPaper(*wait)));

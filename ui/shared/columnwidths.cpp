@@ -30,8 +30,12 @@ std::vector<int> onTheWay(const std::vector<ColumnNeed> &needs, int ColumnNeed::
 
 } // namespace
 
-std::vector<int> columnWidths(const std::vector<ColumnNeed> &needs, int room, std::size_t flexible)
+std::vector<int> columnWidths(std::vector<ColumnNeed> needs, int room, std::size_t flexible)
 {
+    for (ColumnNeed &need : needs) {
+        if (need.isFirst)
+            need.usual += std::clamp(room - sumOf(needs, &ColumnNeed::usual), 0, need.wanted - need.usual);
+    }
     const bool isShort = sumOf(needs, &ColumnNeed::usual) > room;
     if (isShort && sumOf(needs, &ColumnNeed::least) > room)
         return onTheWay(needs, &ColumnNeed::least, &ColumnNeed::least, room);

@@ -13,6 +13,7 @@
 #include <QChartView>
 #include <QEvent>
 #include <QFontMetricsF>
+#include <QGraphicsRectItem>
 #include <QGraphicsSimpleTextItem>
 #include <QLabel>
 #include <QLineSeries>
@@ -33,6 +34,9 @@ namespace {
 /// More than these are drawn as a path, with marks only where they are outside.
 constexpr int mostMarks = 120;
 constexpr double pointSize = 7;
+constexpr double newestSize = 2 * pointSize;
+/// Qt draws its own parts of a chart below a hundred.
+constexpr double aboveSeries = 100;
 
 QScatterSeries *scatter(QScatterSeries::MarkerShape shape, double size)
 {
@@ -69,10 +73,12 @@ PointChart::PointChart(const Theme &theme, const QString &accessibleName, QWidge
     , m_path(new QLineSeries)
     , m_within(scatter(QScatterSeries::MarkerShapeCircle, pointSize))
     , m_outside(scatter(QScatterSeries::MarkerShapeRectangle, pointSize))
-    , m_newest(scatter(QScatterSeries::MarkerShapeRotatedRectangle, 2 * pointSize))
+    , m_newest(scatter(QScatterSeries::MarkerShapeRotatedRectangle, newestSize))
     , m_quantity(new QGraphicsSimpleTextItem(m_view->chart()))
     , m_lower(new QGraphicsSimpleTextItem(m_view->chart()))
     , m_upper(new QGraphicsSimpleTextItem(m_view->chart()))
+    , m_valueGround(new QGraphicsRectItem(m_view->chart()))
+    , m_value(new QGraphicsSimpleTextItem(m_valueGround))
     , m_order(new QCategoryAxis)
     , m_values(new QValueAxis)
 {
@@ -108,7 +114,9 @@ void PointChart::build()
         series->attachAxis(m_order);
         series->attachAxis(m_values);
     }
-    connect(&chart, &QChart::plotAreaChanged, this, &PointChart::placeLimits);
+    m_valueGround->setPen(Qt::NoPen);
+    m_valueGround->setZValue(aboveSeries);
+    connect(&chart, &QChart::plotAreaChanged, this, &PointChart::layOutPlot);
 }
 
 void PointChart::setHistory(PointHistory history)
@@ -137,15 +145,46 @@ void PointChart::draw()
         return;
     drawScale();
     m_quantity->setText(m_history.quantity);
-    // Room beside the newest for its value.
-    const double last = static_cast<double>(m_history.points.size());
-    const double aside = std::max(0.5, 0.08 * (last - 1));
-    m_order->setRange(1 - aside, last + aside);
-    drawBand();
     writeLimits();
     drawLabels();
     drawPoints();
+    layOutPlot();
+}
+
+/// What depends on where the plot is.
+void PointChart::layOutPlot()
+{
+    if (m_history.points.empty())
+        return;
+    drawOrder();
+    drawBand();
     placeLimits();
+    placeValue();
+}
+
+double PointChart::besideValue() const
+{
+    return m_theme.gap() / 2.0;
+}
+
+double PointChart::valueRoom() const
+{
+    return newestSize / 2 + m_value->boundingRect().width() + 2 * besideValue();
+}
+
+double roomBehind(double before, double plotWidth, double pixels)
+{
+    const double rest = std::max(plotWidth - pixels, plotWidth / 2); // the points have half of the plot at least
+    return rest > 0 ? before * (plotWidth - rest) / rest : 0;
+}
+
+/// Behind the newest there is room for its value, where no other point comes.
+void PointChart::drawOrder()
+{
+    const double last = static_cast<double>(m_history.points.size());
+    const double aside = std::max(0.5, 0.08 * (last - 1));
+    const double behind = roomBehind(last - 1 + aside, m_view->chart()->plotArea().width(), valueRoom());
+    m_order->setRange(1 - aside, last + std::max(aside, behind));
 }
 
 /// No more steps than there is room for their numbers: the axis writes dots in place of those that do not
@@ -215,6 +254,25 @@ void PointChart::placeLimits()
     place(m_lower, lower);
 }
 
+/// Right of the newest, as high as it is. A limit may pass there, and stays behind what is written.
+void PointChart::placeValue()
+{
+    const QRectF plot = m_view->chart()->plotArea();
+    const double range = m_values->max() - m_values->min();
+    const double width = m_order->max() - m_order->min();
+    if (!(range > 0) || !(width > 0))
+        return;
+    const PointHistory::Point &newest = m_history.points.back();
+    const double x = plot.left() + (static_cast<double>(m_history.points.size()) - m_order->min()) / width * plot.width();
+    const double y = plot.bottom() - (newest.value - m_values->min()) / range * plot.height();
+    const QRectF text = m_value->boundingRect();
+    m_valueGround->setRect(0, 0, text.width() + besideValue(), text.height());
+    const double left = std::min(x + newestSize / 2 + besideValue(), plot.right() - text.width());
+    const double top = plot.height() > text.height() ? std::clamp(y - text.height() / 2, plot.top(), plot.bottom() - text.height())
+                                                     : plot.center().y() - text.height() / 2;
+    m_valueGround->setPos(left, top);
+}
+
 double PointChart::besideLimits() const
 {
     return m_theme.gap() / 2.0;
@@ -271,7 +329,7 @@ void PointChart::drawPoints()
     m_within->replace(within);
     m_outside->replace(outside);
     m_newest->replace({newest});
-    m_newest->setPointLabelsFormat(shownNumber(QString::number(newest.y(), 'f', m_history.decimals)));
+    m_value->setText(shownNumber(QString::number(newest.y(), 'f', m_history.decimals)));
 }
 
 void PointChart::dress()
@@ -288,10 +346,9 @@ void PointChart::dress()
     m_outside->setColor(m_theme.colour(State::Attention));
     m_newest->setPen(outline);
     m_newest->setColor(m_theme.colour(State::Info));
-    m_newest->setPointLabelsVisible(true);
-    m_newest->setPointLabelsClipping(false);
-    m_newest->setPointLabelsColor(m_theme.text());
-    m_newest->setPointLabelsFont(m_theme.bold());
+    m_value->setBrush(m_theme.text());
+    m_value->setFont(m_theme.bold());
+    m_valueGround->setBrush(m_theme.base());
     for (QGraphicsSimpleTextItem *written : {m_quantity, m_lower, m_upper}) {
         written->setBrush(m_theme.text());
         written->setFont(font());
@@ -307,7 +364,7 @@ void PointChart::changeEvent(QEvent *event)
     if (m_history.points.empty())
         return;
     drawLabels(); // the numbers beside the plot have another width
-    placeLimits();
+    layOutPlot();
 }
 
 void PointChart::resizeEvent(QResizeEvent *event)
@@ -317,11 +374,10 @@ void PointChart::resizeEvent(QResizeEvent *event)
         return;
     // Another size has room for other labels, and shows another choice of many points.
     drawScale();
-    drawBand();
     drawLabels();
     if (m_history.points.size() > mostMarks)
         drawPoints();
-    placeLimits();
+    layOutPlot();
 }
 
 } // namespace plateau::ui

@@ -13,6 +13,7 @@ QT_BEGIN_NAMESPACE
 class QAreaSeries;
 class QCategoryAxis;
 class QChartView;
+class QGraphicsRectItem;
 class QGraphicsSimpleTextItem;
 class QLabel;
 class QLineSeries;
@@ -61,8 +62,12 @@ std::vector<int> thinned(const PointHistory &history, int pixels);
 std::pair<double, double> heldApart(double first, double second, double labelHeight, double plotTop,
                                 double plotBottom);
 
+/// How much of the axis stands behind the newest point, in points, so that these pixels of the plot are free there; before: what
+/// stands before it. No more than half of the plot.
+double roomBehind(double before, double plotWidth, double pixels);
+
 /// Points in their order against the band: discs within, squares outside, the newest a large diamond with its
-/// value; the quantity stands above the plot, where the longest has room; the limits are
+/// value right of it; the quantity stands above the plot, where the longest has room; the limits are
 /// written at the right of the band, outside the plot, some of the points' labels below. All numbers that are
 /// written stand in the accessible description too.
 class PointChart : public QWidget
@@ -86,6 +91,12 @@ private:
     void drawPoints();
     void drawScale();
     void drawBand();
+    void drawOrder();
+    void layOutPlot();
+    void placeValue();
+    /// Of the newest value, from its diamond; what it takes right of the point.
+    double besideValue() const;
+    double valueRoom() const;
     void drawLabels();
     void writeLimits();
     void placeLimits();
@@ -108,6 +119,9 @@ private:
     QGraphicsSimpleTextItem *m_quantity;
     QGraphicsSimpleTextItem *m_lower;
     QGraphicsSimpleTextItem *m_upper;
+    /// Of the newest: what passes there ends at its ground.
+    QGraphicsRectItem *m_valueGround;
+    QGraphicsSimpleTextItem *m_value;
     QCategoryAxis *m_order;
     QValueAxis *m_values;
     PointHistory m_history;

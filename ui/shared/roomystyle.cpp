@@ -3,8 +3,10 @@
 #include "ui/shared/roomystyle.h"
 
 #include "ui/shared/table.h"
+#include "ui/shared/theme.h"
 
 #include <QHeaderView>
+#include <QPainter>
 #include <QStyleOption>
 
 #include <algorithm>
@@ -35,6 +37,24 @@ int RoomyStyle::pixelMetric(PixelMetric metric, const QStyleOption *option, cons
     if (metric == PM_FocusFrameHMargin && qobject_cast<const Table *>(widget))
         return std::max(usual, margin - 1); // the view adds one
     return usual;
+}
+
+QColor RoomyStyle::currentOutline(const QPalette &palette, QStyle::State state)
+{
+    return state & State_Selected ? palette.color(QPalette::HighlightedText) : focusColour(palette);
+}
+
+void RoomyStyle::drawPrimitive(PrimitiveElement element, const QStyleOption *option, QPainter *painter,
+                               const QWidget *widget) const
+{
+    if (element != PE_FrameFocusRect || !(option->state & State_Item)) // of a list or a table
+        return QProxyStyle::drawPrimitive(element, option, painter, widget);
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing, false);
+    painter->setPen(QPen(currentOutline(option->palette, option->state), 1));
+    painter->setBrush(Qt::NoBrush);
+    painter->drawRect(option->rect.adjusted(0, 0, -1, -1));
+    painter->restore();
 }
 
 void RoomyStyle::drawControl(ControlElement element, const QStyleOption *option, QPainter *painter,

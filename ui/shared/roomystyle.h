@@ -12,7 +12,8 @@ namespace plateau::ui {
 
 /// Any style, with more room at both sides of the cells of our tables: a number that stands to the right would else touch the
 /// words that begin beside it. Headings have as much, and so stand in line with what they head. What a box cannot show
-/// whole ends in dots.
+/// whole ends in dots. What the keys go to within a list or a table has an outline and not a veil over its words, which a dark
+/// ground swallows and which makes a chosen cell fainter than the rest of its row.
 class RoomyStyle : public QProxyStyle
 {
     Q_OBJECT
@@ -22,12 +23,17 @@ public:
     explicit RoomyStyle(const QString &style);
 
     int pixelMetric(PixelMetric metric, const QStyleOption *option, const QWidget *widget) const override;
+    void drawPrimitive(PrimitiveElement element, const QStyleOption *option, QPainter *painter,
+                       const QWidget *widget) const override;
     void drawControl(ControlElement element, const QStyleOption *option, QPainter *painter,
                      const QWidget *widget) const override;
     void drawComplexControl(ComplexControl control, const QStyleOptionComplex *option, QPainter *painter,
                             const QWidget *widget) const override;
     QSize sizeFromContents(ContentsType type, const QStyleOption *option, const QSize &contents,
                            const QWidget *widget) const override;
+
+    /// Of the cell or the line that the keys go to: reads at 3:1 at least on what it stands on.
+    static QColor currentOutline(const QPalette &palette, QStyle::State state);
 
     /// What the box shows of its choice.
     QString elidedIn(const QStyleOptionComboBox &box, const QWidget *widget) const;

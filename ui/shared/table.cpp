@@ -101,6 +101,11 @@ void Table::setWholeColumn(int column)
     m_whole.insert(column);
 }
 
+void Table::setNameColumn(int column)
+{
+    m_names = column;
+}
+
 void Table::setWrap(Wrap wrap)
 {
     m_wrap = wrap;
@@ -143,6 +148,7 @@ ColumnNeed Table::needOf(int column) const
     const int leastHeading = m_doHeadingsWrap ? m_wrappedHeader->narrowest(column) : heading;
     const bool isShort = cells <= charactersWide(shortText);
     ColumnNeed need;
+    need.isFirst = column == m_names;
     need.wanted = std::max(cells, heading);
     need.usual = std::max(std::min(cells, charactersWide(m_limit)), usualHeading);
     need.least = std::max(std::min(cells, charactersWide(m_limit)), leastHeading);
@@ -388,7 +394,7 @@ void Table::keepWidth(int column, int before, int now)
         return;
     const bool isByHand = before > 0 && now > 0; // else it was hidden or shown
     if (isByHand && column < static_cast<int>(m_needs.size())) {
-        m_needs[column] = {now, now, now};
+        m_needs[column] = {now, now, now, false};
         m_narrow[column] = {now, now};
     }
     layOutRowsLater();

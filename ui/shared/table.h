@@ -45,6 +45,8 @@ public:
     /// What tells the rows apart: cut only where the others cannot give way any more. It stands in one line, or, of a table
     /// with two in every row, in two.
     void setWholeColumn(int column);
+    /// Short names beside a long text: in one line where the room is there, before another column gets more than usual.
+    void setNameColumn(int column);
     /// Headings go on on another line where their column is narrower, whatever its cells do; setWrap does so by itself.
     void setHeadingsWrap();
     /// Numbers stay in one line, and so does what is short as long as there is room for all columns. No column is narrower
@@ -97,6 +99,7 @@ private:
     WrappedHeader *m_wrappedHeader;
     bool m_doHeadingsWrap = false;
     std::set<int> m_whole;
+    int m_names = -1;
     int m_flexible = 0;
     int m_flexibleMinimum = 18;
     int m_limit = 34;

@@ -38,7 +38,17 @@ bool isDarkOn(const QPalette &palette)
     return palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
 }
 
+QColor focusOn(bool isDark)
+{
+    return isDark ? QColor(0x6c, 0xc0, 0xf0) : QColor(0x00, 0x72, 0xb2);
+}
+
 } // namespace
+
+QColor focusColour(const QPalette &palette)
+{
+    return focusOn(isDarkOn(palette));
+}
 
 double contrast(const QColor &one, const QColor &other)
 {
@@ -122,7 +132,7 @@ QColor Theme::part(int number) const
 
 QColor Theme::focus() const
 {
-    return m_dark ? QColor(0x6c, 0xc0, 0xf0) : QColor(0x00, 0x72, 0xb2);
+    return focusOn(m_dark);
 }
 
 QPalette Theme::adjustments() const

@@ -73,6 +73,9 @@ private:
     mutable std::map<QString, QIcon> m_drawings;
 };
 
+/// Theme::focus() for who has no theme, a style.
+QColor focusColour(const QPalette &palette);
+
 /// Contrast of two opaque colours, 1 to 21. Formula: WCAG 2.2, definitions "contrast ratio" and "relative
 /// luminance".
 double contrast(const QColor &one, const QColor &other);

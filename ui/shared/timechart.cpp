@@ -141,19 +141,24 @@ void TimeChart::describe()
 void TimeChart::measure()
 {
     const QFontMetricsF metrics(font());
-    double name = m_data.live ? 0 : metrics.horizontalAdvance(handsWord());
+    double tube = 0;
+    double behindTube = 0;
     // Room for the usual one from the start, so that the plot does not shift when it comes.
     double remark = m_data.live ? metrics.horizontalAdvance(earlyRemark(u"A1"_s, 0).text) : 0;
     for (const TimeRack &rack : m_data.racks) {
         for (const TimeRow &row : rack.rows) {
-            name = std::max(name, metrics.horizontalAdvance(row.name));
+            const RowLabel label = labelOf(row);
+            if (!label.number.isEmpty())
+                tube = std::max(tube, metrics.horizontalAdvance(label.number + afterNumber()));
+            behindTube = std::max(behindTube, metrics.horizontalAdvance(label.name));
             if (m_data.live)
                 remark = std::max(remark, metrics.horizontalAdvance(widestBeside(row)));
         }
     }
     const double shape = metrics.lineSpacing();
-    m_measures = {metrics.lineSpacing(), name,
-                  metrics.horizontalAdvance(QStringLiteral("000")), m_data.live ? remark + shape : 0};
+    const double name = std::max(tube + behindTube, m_data.live ? 0.0 : metrics.horizontalAdvance(handsWord()));
+    m_measures = {metrics.lineSpacing(), name, metrics.horizontalAdvance(QStringLiteral("000")),
+                  m_data.live ? remark + shape : 0, tube};
 }
 
 double TimeChart::leastName() const

@@ -10,6 +10,8 @@ namespace plateau::ui {
 namespace {
 
 constexpr double gap = 6;
+/// Left of the names.
+constexpr double besideNames = 4;
 constexpr double smallestMark = 5;
 constexpr double highestMark = 14;
 /// As part of the chart's width.
@@ -50,6 +52,16 @@ int tickStep_s(double pixelsPerSecond, double smallestPixels)
     return 28800;
 }
 
+FreeLook freeLook(double width, double textWidth)
+{
+    constexpr double besideText = 4;
+    constexpr double shortestLine = 6;
+    if (textWidth + besideText > width)
+        return {};
+    const double line = (width - textWidth) / 2 - besideText;
+    return {true, line < shortestLine ? 0 : line};
+}
+
 double usualHeight(const TimeChartData &data, const TextMeasures &text)
 {
     return framing(text, !data.live, true) + headings(data, text) + rowsOf(data) * text.line;
@@ -67,6 +79,7 @@ TimeChartLayout layOut(const TimeChartData &data, const QSizeF &size, const Text
     const TimeStretch shown = data.visible_s ? *data.visible_s : extentOf(data);
     layout.first_s = shown.first_s;
     layout.last_s = std::max(shown.last_s, shown.first_s + 1);
+    layout.tubes = text.tubes;
     const double left = text.name + 3 * gap;
     const double remark = data.live ? std::min(text.remark, widestRemark * size.width()) + gap : 0;
     const double width = std::max(1.0, size.width() - left - text.number / 2 - gap - remark);
@@ -123,6 +136,16 @@ QRectF TimeChartLayout::rowArea(int row) const
 QRectF TimeChartLayout::nameArea(double top, double height) const
 {
     return {0, top, plot.left() - 10, height};
+}
+
+QRectF TimeChartLayout::tubeArea(const QRectF &name, double between) const
+{
+    return {name.left() + besideNames, name.top(), std::max(0.0, tubes - between), name.height()};
+}
+
+QRectF TimeChartLayout::behindTube(const QRectF &name) const
+{
+    return name.adjusted(besideNames + tubes, 0, 0, 0);
 }
 
 QRectF TimeChartLayout::markArea(int row, const TimeBar &bar) const

@@ -19,6 +19,8 @@ struct TextMeasures {
     double number = 24;
     /// Widest remark beside a row, with its shape; of a live chart.
     double remark = 120;
+    /// Of the names, what the numbers at their head take up, with the room behind them.
+    double tubes = 0;
 };
 
 /// Where everything of the chart goes, in pixels. From the top: words on the row that is chosen, the axis,
@@ -32,6 +34,8 @@ struct TimeChartLayout {
     /// Null where they are left out.
     QRectF lane;
     QRectF key;
+    /// Width of the column of numbers that head the names, with the room behind them.
+    double tubes = 0;
     double rowHeight = 0;
     /// By row, and by rack (empty where no rack has a heading).
     std::vector<double> rowTops;
@@ -48,6 +52,9 @@ struct TimeChartLayout {
     int rowAt(double y) const;
     QRectF rowArea(int row) const;
     QRectF nameArea(double top, double height) const;
+    /// Of that, for the number at the head of a name (without the room behind it), and for the rest.
+    QRectF tubeArea(const QRectF &name, double between) const;
+    QRectF behindTube(const QRectF &name) const;
     /// Of an addition or a reading: as wide as it takes, but never too narrow to be seen.
     QRectF markArea(int row, const TimeBar &bar) const;
     /// Where it lies within a part that is as wide as the plot; cut at both ends of what is shown.
@@ -59,6 +66,15 @@ struct TimeChartLayout {
 /// enough for its words, as part of a line of text.
 inline constexpr double smallestRow = 5;
 inline constexpr double smallestLiveRow = 0.8;
+
+/// Of a span of the lane in which the hands are free: whether there is room to write how long, and how long the line is that
+/// leads there from either end; none where that would be a stump, or nothing is written.
+struct FreeLook {
+    bool isWritten = false;
+    double lineLength = 0;
+    bool operator==(const FreeLook &) const = default;
+};
+FreeLook freeLook(double width, double textWidth);
 
 TimeChartLayout layOut(const TimeChartData &data, const QSizeF &size, const TextMeasures &text);
 /// With rows as high as a line of text, or as small as they may be.

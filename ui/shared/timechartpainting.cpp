@@ -199,17 +199,16 @@ private:
         const double y = area.center().y();
         const QString text =
             TimechartpaintingWords::tr("free %1").arg(stopwatchText(span.end_s - span.start_s));
-        const double length = m_metrics.horizontalAdvance(text) + 8;
+        const FreeLook look = freeLook(area.width(), m_metrics.horizontalAdvance(text));
         m_painter.setPen(QPen(m_theme.text(), 1));
         for (const double x : {area.left(), area.right()})
             m_painter.drawLine(QPointF(x, area.top() + 1), QPointF(x, area.bottom() - 1));
-        const bool fits = length + 12 < area.width();
-        const double left = fits ? area.center().x() - length / 2 : area.center().x();
-        const double right = fits ? area.center().x() + length / 2 : area.center().x();
-        m_painter.drawLine(QPointF(area.left(), y), QPointF(left, y));
-        m_painter.drawLine(QPointF(right, y), QPointF(area.right(), y));
-        if (fits)
-            m_painter.drawText(QRectF(left, area.top(), length, area.height()), Qt::AlignCenter, text);
+        if (look.lineLength > 0) {
+            m_painter.drawLine(QPointF(area.left(), y), QPointF(area.left() + look.lineLength, y));
+            m_painter.drawLine(QPointF(area.right() - look.lineLength, y), QPointF(area.right(), y));
+        }
+        if (look.isWritten)
+            m_painter.drawText(area, Qt::AlignCenter, text);
     }
 
     QPainter &m_painter;

@@ -57,8 +57,16 @@ public:
             m_painter.fillRect(area.adjusted(4, 0, 4, 0), m_theme.tint(State::Info));
         m_painter.setFont(font);
         m_painter.setPen(m_theme.text());
-        m_painter.drawText(area, Qt::AlignRight | Qt::AlignVCenter,
-                           metrics.elidedText(m_row.name, Qt::ElideMiddle, area.width() - 4));
+        const RowLabel label = labelOf(m_row);
+        QRectF name = area;
+        if (!label.number.isEmpty()) {
+            name = m_layout.behindTube(area);
+            m_painter.drawText(m_layout.tubeArea(area, metrics.horizontalAdvance(afterNumber())),
+                               Qt::AlignRight | Qt::AlignVCenter, label.number);
+        }
+        const double room = label.number.isEmpty() ? area.width() - 4 : name.width();
+        m_painter.drawText(name, (label.number.isEmpty() ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter,
+                           metrics.elidedText(label.name, Qt::ElideMiddle, room));
         m_painter.setFont(plain);
     }
 

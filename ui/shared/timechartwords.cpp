@@ -64,6 +64,22 @@ QString stopwatchText(int time_s)
            QString::number(rest_s % 60).rightJustified(2, u'0');
 }
 
+QString afterNumber()
+{
+    return u"  "_s;
+}
+
+RowLabel labelOf(const TimeRow &row)
+{
+    qsizetype digits = 0;
+    while (digits < row.name.size() && row.name[digits].isDigit())
+        ++digits;
+    const QString rest = row.name.mid(digits);
+    if (digits == 0 || !(rest.isEmpty() || rest.startsWith(afterNumber())))
+        return {{}, row.name}; // "5-fold" is a name
+    return {row.name.left(digits), rest.mid(afterNumber().size())};
+}
+
 QString rowText(const TimeRow &row, std::optional<int> now_s)
 {
     const std::optional<TimeStanding> standing = now_s ? standingOf(row, *now_s) : std::nullopt;

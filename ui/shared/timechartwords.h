@@ -8,6 +8,17 @@ namespace plateau::ui {
 
 /// "12:05", minutes and seconds as a stopwatch counts them; "-0:30" before the start.
 QString stopwatchText(int time_s);
+/// What stands beside a row, "9  Perry base": its number, which may be empty, and the rest. Numbers stand in a column of
+/// their own, so that names begin below each other.
+struct RowLabel {
+    QString number;
+    QString name;
+    bool operator==(const RowLabel &) const = default;
+};
+RowLabel labelOf(const TimeRow &row);
+/// Between the two.
+QString afterNumber();
+
 /// One row in words: "P-104: A1 due 4:20 to 5:00, sample 0:40". What is awaited has its window, and how it
 /// stands with it where now is given, by moments that don't change as time goes on.
 QString rowText(const TimeRow &row, std::optional<int> now_s = {});
