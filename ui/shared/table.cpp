@@ -86,6 +86,11 @@ void Table::setFlexibleMinimum(int characters)
     m_flexibleMinimum = characters;
 }
 
+void Table::setEqualColumns(int from)
+{
+    m_equalFrom = from;
+}
+
 void Table::setLimit(int characters)
 {
     m_limit = characters;
@@ -273,7 +278,9 @@ void Table::layOutColumns()
                 shown[place].least = std::min(shown[place].least, m_narrow[columns[place]].word);
         }
     }
-    const std::vector<int> widths = columnWidths(shown, room, flexible);
+    std::vector<int> widths = columnWidths(shown, room, flexible);
+    if (m_equalFrom >= 0)
+        shareEqually(widths, shown, static_cast<std::size_t>(std::ranges::lower_bound(columns, m_equalFrom) - columns.begin()));
     m_isLayingOut = true;
     for (std::size_t place = 0; place < widths.size(); ++place) {
         m_areRowsStale |= columnWidth(columns[place]) != widths[place];
