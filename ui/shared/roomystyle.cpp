@@ -5,6 +5,7 @@
 #include "ui/shared/table.h"
 
 #include <QHeaderView>
+#include <QLabel>
 #include <QStyleOption>
 
 #include <algorithm>
@@ -27,6 +28,18 @@ bool isHeadingOfTable(const QWidget *widget)
 RoomyStyle::RoomyStyle(const QString &style)
     : QProxyStyle(style)
 {
+}
+
+void RoomyStyle::polish(QWidget *widget)
+{
+    QProxyStyle::polish(widget);
+    constexpr int ofKerning = 2;
+    auto *caption = qobject_cast<QLabel *>(widget);
+    if (!caption || !caption->buddy())
+        return;
+    QMargins margins = caption->contentsMargins();
+    margins.setRight(std::max(margins.right(), ofKerning)); // once, however often it is polished
+    caption->setContentsMargins(margins);
 }
 
 int RoomyStyle::pixelMetric(PixelMetric metric, const QStyleOption *option, const QWidget *widget) const

@@ -12,7 +12,7 @@ namespace plateau::ui {
 
 /// Any style, with more room at both sides of the cells of our tables: a number that stands to the right would else touch the
 /// words that begin beside it. Headings have as much, and so stand in line with what they head. What a box cannot show
-/// whole ends in dots.
+/// whole ends in dots, and a caption has room for its last letter.
 class RoomyStyle : public QProxyStyle
 {
     Q_OBJECT
@@ -22,6 +22,10 @@ public:
     explicit RoomyStyle(const QString &style);
 
     int pixelMetric(PixelMetric metric, const QStyleOption *option, const QWidget *widget) const override;
+    /// A caption has room for its last letter: with the one that is underlined a text is drawn without its kerning, which the
+    /// size that it asks for counts in.
+    void polish(QWidget *widget) override;
+    using QProxyStyle::polish;
     void drawControl(ControlElement element, const QStyleOption *option, QPainter *painter,
                      const QWidget *widget) const override;
     void drawComplexControl(ComplexControl control, const QStyleOptionComplex *option, QPainter *painter,

@@ -179,7 +179,7 @@ Table::Narrow Table::narrowOf(int column) const
     Narrow narrow;
     for (int row = 0; row < std::min(model()->rowCount(), mostMeasured); ++row) {
         const QModelIndex index = model()->index(row, column);
-        const QString text = shownNumbers(index.data().toString());
+        const QString text = unbroken(shownNumbers(index.data().toString()));
         const int beside = (index.data(Qt::DecorationRole).isValid() ? icon : 0) +
                            (index.data(Qt::CheckStateRole).isValid() ? tick : 0);
         const QFontMetrics metrics = metricsOf(index);
