@@ -26,6 +26,9 @@ public:
     /// size that it asks for counts in.
     void polish(QWidget *widget) override;
     using QProxyStyle::polish;
+    /// Into that room: a text is cut at the edge of its area.
+    void drawItemText(QPainter *painter, const QRect &area, int flags, const QPalette &palette, bool enabled,
+                      const QString &text, QPalette::ColorRole role = QPalette::NoRole) const override;
     void drawControl(ControlElement element, const QStyleOption *option, QPainter *painter,
                      const QWidget *widget) const override;
     void drawComplexControl(ComplexControl control, const QStyleOptionComplex *option, QPainter *painter,
