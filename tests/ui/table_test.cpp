@@ -49,6 +49,19 @@ TEST(ColumnWidths, ThatFallShortGiveInProportionToWhatTheyCanSpare)
     EXPECT_EQ(columnWidths(needs, 149, 1), (std::vector<int>{50, 40, 60})) << "the rest is scrolled to";
 }
 
+TEST(ColumnWidths, AreSharedEquallyWhereTheWidestHasItsRoom)
+{
+    const std::vector<ColumnNeed> needs{{40, 40, 40}, {50, 50, 50}, {120, 120, 120}};
+    std::vector<int> widths{40, 50, 311};
+    shareEqually(widths, needs, 1);
+    EXPECT_EQ(widths, (std::vector<int>{40, 180, 181})) << "the first is none of them, and no pixel is lost";
+    widths = {40, 50, 130};
+    shareEqually(widths, needs, 1);
+    EXPECT_EQ(widths, (std::vector<int>{40, 50, 130})) << "the last could not be read any more";
+    shareEqually(widths, needs, 3);
+    EXPECT_EQ(widths, (std::vector<int>{40, 50, 130}));
+}
+
 TEST(ColumnWidths, FillTheRoomToThePixel)
 {
     const std::vector<ColumnNeed> needs{{50, 60, 70}, {40, 101, 307}, {60, 183, 211}};
