@@ -17,7 +17,6 @@
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
-#include <QApplication>
 #include <QChart>
 #include <QChartView>
 #include <QComboBox>
@@ -166,7 +165,7 @@ TEST_F(ChartViewTest, HasItsKeyBelow)
     m_view.setChart(recovery, chartOf({100, 107, 99}));
     EXPECT_FALSE(key.isHidden());
     EXPECT_TRUE(key.accessibleDescription().contains(u"action limit"_s)) << key.accessibleDescription().toStdString();
-    EXPECT_GT(key.heightForWidth(120), key.heightForWidth(2000)) << "where it is narrow it goes on below";
+    EXPECT_GT(key.heightIn(120), key.heightIn(2000)) << "where it is narrow it goes on below";
 }
 
 TEST(PanelPicture, HasTheLinesThatTheLimitsSay)
@@ -490,7 +489,7 @@ TEST(SettingsForm, TheRulesScrollWithThePageAlone)
     form.setSettings(Quantity::StandardRecovery, Settings{});
     form.resize(380, 1400);
     form.show();
-    QApplication::processEvents();
+    QTest::qWait(20); // a list lays its rows out a little later
     auto &rules = find<QListWidget>(form, u"chartRules"_s);
     const QRect last = rules.visualItemRect(rules.item(rules.count() - 1));
     EXPECT_GE(rules.viewport()->height(), last.bottom()) << "all of them are in sight";

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/ui/keyboard.h"
+#include "core/evaluation/format.h"
 #include "ui/books/limitsmodel.h"
 
 #include <QAbstractItemModelTester>

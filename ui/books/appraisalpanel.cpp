@@ -70,6 +70,7 @@ AppraisalPanel::Facts AppraisalPanel::addFacts(QVBoxLayout *layout, const QStrin
     layout->addWidget(table);
     // At another width its rows may have another height, or its columns room enough.
     connect(table->verticalHeader(), &QHeaderView::sectionResized, this, [this, table] { fitHeight(*table); });
+    connect(table->horizontalHeader(), &QHeaderView::sectionResized, this, [this, table] { fitHeight(*table); });
     connect(table->horizontalScrollBar(), &QScrollBar::rangeChanged, this, [this, table] { fitHeight(*table); });
     return {model, table};
 }

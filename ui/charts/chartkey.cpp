@@ -59,9 +59,6 @@ ChartKey::ChartKey(const Theme &theme, QWidget *parent)
     : QWidget(parent)
     , m_theme(theme)
 {
-    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    policy.setHeightForWidth(true);
-    setSizePolicy(policy);
     setAttribute(Qt::WA_TransparentForMouseEvents); // a click goes to the chart
     setAccessibleName(tr("Key of the chart"));
     connect(&theme, &Theme::changed, this, qOverload<>(&QWidget::update));
@@ -76,7 +73,7 @@ void ChartKey::setEntries(std::vector<KeyEntry> entries)
         words << entry.words;
     setAccessibleDescription(words.join(QStringLiteral("; ")));
     setVisible(!m_entries.empty());
-    updateGeometry();
+    fitHeight();
     update();
 }
 
@@ -97,22 +94,22 @@ std::vector<QPoint> ChartKey::placesIn(int width) const
     return places;
 }
 
-int ChartKey::heightForWidth(int width) const
+int ChartKey::heightIn(int width) const
 {
     const std::vector<QPoint> places = placesIn(width);
     const int lines = places.empty() ? 0 : places.back().y() + 1;
     return lines * fontMetrics().lineSpacing() + m_theme.gap();
 }
 
-QSize ChartKey::sizeHint() const
+void ChartKey::fitHeight()
 {
-    const int wide = std::max(width(), fontMetrics().averageCharWidth() * 40);
-    return {fontMetrics().averageCharWidth() * 40, heightForWidth(wide)};
+    setFixedHeight(heightIn(width()));
 }
 
-QSize ChartKey::minimumSizeHint() const
+void ChartKey::resizeEvent(QResizeEvent *event)
 {
-    return {1, fontMetrics().lineSpacing() + m_theme.gap()};
+    QWidget::resizeEvent(event);
+    fitHeight();
 }
 
 void ChartKey::paintOn(QPainter &painter, const QRectF &area) const
@@ -142,7 +139,7 @@ void ChartKey::changeEvent(QEvent *event)
 {
     QWidget::changeEvent(event);
     if (event->type() == QEvent::FontChange)
-        updateGeometry();
+        fitHeight();
 }
 
 } // namespace plateau::ui

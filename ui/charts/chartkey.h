@@ -38,18 +38,18 @@ public:
     const std::vector<KeyEntry> &entries() const { return m_entries; }
     void paintOn(QPainter &painter, const QRectF &area) const;
 
-    bool hasHeightForWidth() const override { return true; }
-    int heightForWidth(int width) const override;
-    QSize sizeHint() const override;
-    QSize minimumSizeHint() const override;
+    /// Not heightForWidth: the layout around it would take what the panels like best for the least that they need.
+    int heightIn(int width) const;
 
 protected:
+    void resizeEvent(QResizeEvent *event) override;
     void paintEvent(QPaintEvent *event) override;
     void changeEvent(QEvent *event) override;
 
 private:
     /// Left ends of the entries and their lines, counted from 0.
     std::vector<QPoint> placesIn(int width) const;
+    void fitHeight();
 
     const Theme &m_theme;
     std::vector<KeyEntry> m_entries;
