@@ -68,16 +68,17 @@ assay::Problems checksNotPlanned(const assay::Method &method, const run::Run &ru
     const QString range = recoveryRange(*method.acceptance.standardRecovery_percent);
     if (open.size() == method.measurands.size())
         return {assay::warning(u"/standards"_s,
-                               CheckText::tr("This run has no standard, and the method judges the recovery of one (%1). Add a "
-                                             "standard or a control; without one the review cannot tell whether the assay finds "
-                                             "what is there.")
-                                   .arg(range))};
+                               afterColon(CheckText::tr("This run has no standard, and the method judges the recovery of one (%1). Add a "
+                                                        "standard or a control; without one the review cannot tell whether the assay finds "
+                                                        "what is there.")
+                                              .arg(range)))};
     QStringList names;
     for (const assay::Measurand *measurand : open)
         names << measurand->name;
-    return {assay::warning(u"/standards"_s, CheckText::tr("No standard of this run holds %1, and the method judges its recovery (%2). "
-                                                          "Add a standard or a control that does.")
-                                                .arg(names.join(CheckText::tr(", ")), range))};
+    return {assay::warning(u"/standards"_s,
+                           afterColon(CheckText::tr("No standard of this run holds %1, and the method judges its recovery (%2). "
+                                                    "Add a standard or a control that does.")
+                                          .arg(listed(names), range)))};
 }
 
 } // namespace plateau::evaluation

@@ -27,6 +27,28 @@ QString fixed(double value, int decimals)
     return isZero && text.startsWith(u'-') ? text.mid(1) : text;
 }
 
+/// The window is English where it is not in the language of the desk.
+QLocale spoken(const QLocale &locale)
+{
+    switch (locale.language()) {
+    case QLocale::English:
+    case QLocale::German:
+    case QLocale::French:
+    case QLocale::Spanish:
+        return locale;
+    default:
+        return QLocale(QLocale::English, QLocale::UnitedKingdom);
+    }
+}
+
+/// In Spanish "y" is "e" before the sound of an i.
+bool soundsLikeI(const QString &name)
+{
+    const QString low = name.toLower();
+    const bool isGlide = low.startsWith("hia"_L1) || low.startsWith("hie"_L1) || low.startsWith("hio"_L1);
+    return !isGlide && (low.startsWith(u'i') || low.startsWith(u'í') || low.startsWith("hi"_L1) || low.startsWith("hí"_L1));
+}
+
 } // namespace
 
 /// Decimals that show so many significant figures of the value, as it will stand after rounding (0.0996 to
@@ -144,6 +166,26 @@ QString roundedText(double value, int figures)
 QString capitalised(const QString &sentence)
 {
     return sentence.left(1).toUpper() + sentence.mid(1);
+}
+
+QString afterColon(const QString &sentence, const QLocale &locale)
+{
+    if (sentence.size() < 2 || spoken(locale).language() == QLocale::German)
+        return sentence;
+    const bool isWord = sentence[1].isLower() || sentence[1] == u' ' || sentence[1] == u'\u2019' || sentence[1] == u'\'';
+    return isWord ? sentence.left(1).toLower() + sentence.mid(1) : sentence;
+}
+
+QString andJoined(const QStringList &names, const QLocale &locale)
+{
+    const QLocale language = spoken(locale);
+    QString list = language.createSeparatedList(names);
+    if (language.language() == QLocale::Spanish && names.size() > 1 && soundsLikeI(names.last())) {
+        const qsizetype joined = list.size() - names.last().size() - 3;
+        if (joined > 0 && QStringView(list).mid(joined, 3) == " y "_L1)
+            list.replace(joined, 3, u" e "_s);
+    }
+    return list;
 }
 
 } // namespace plateau::evaluation

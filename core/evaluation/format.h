@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include <QLocale>
 #include <QString>
 #include <QStringList>
 
@@ -44,5 +45,10 @@ QString withUnit(const QString &number, const QString &unit);
 QString minutesText(double time_min);
 /// The sentence with a capital at its beginning.
 QString capitalised(const QString &sentence);
+/// A sentence of ours that goes on behind a colon: with a small letter, but for German, where a whole sentence keeps its capital.
+/// What begins otherwise (A2, NADH, L-malic acid) stays. Not for what begins with somebody's name.
+QString afterColon(const QString &sentence, const QLocale &locale = QLocale());
+/// "A, B and C" in the language of the window.
+QString andJoined(const QStringList &names, const QLocale &locale = QLocale());
 
 } // namespace plateau::evaluation

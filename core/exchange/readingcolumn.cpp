@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/exchange/readingcolumn.h"
 
+#include "core/evaluation/format.h"
 #include "core/exchange/celllines.h"
 
 #include <QCoreApplication>
@@ -78,8 +79,9 @@ private:
         return row;
     }
 
-    static ColumnRow fault(ColumnRow row, int column, const QString &sentence)
+    static ColumnRow fault(ColumnRow row, int column, const QString &whole)
     {
+        const QString sentence = evaluation::afterColon(whole);
         row.kind = ColumnRow::Kind::Fault;
         row.sentence =
             column > 0

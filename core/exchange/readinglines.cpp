@@ -3,6 +3,7 @@
 #include "core/exchange/readinglines.h"
 
 #include "core/assay/label.h"
+#include "core/evaluation/format.h"
 #include "core/exchange/numberwords.h"
 
 #include <QCoreApplication>
@@ -72,7 +73,7 @@ Result valueOf(const NumberWord &number)
         return *value;
     const QString text = QString::fromUtf8(number.text.data(), static_cast<qsizetype>(number.text.size()));
     return refusedLine(
-        ReadingLinesWording::tr("%1: %2").arg(assay::quoted(text), std::get<QString>(number.value)));
+        ReadingLinesWording::tr("%1: %2").arg(assay::quoted(text), evaluation::afterColon(std::get<QString>(number.value))));
 }
 
 Result pick(const std::vector<NumberWord> &numbers, const LinePattern &pattern)

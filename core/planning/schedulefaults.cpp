@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/planning/schedule.h"
 
+#include "core/evaluation/format.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -31,8 +33,8 @@ QString nameOf(const Operation &operation)
     if (names.isEmpty())
         return SchedulefaultsWording::tr("mixing");
     return operation.kind == Operation::Kind::Read
-               ? SchedulefaultsWording::tr("reading %1").arg(names.join(u", "_s))
-               : SchedulefaultsWording::tr("adding %1").arg(names.join(u", "_s));
+               ? SchedulefaultsWording::tr("reading %1").arg(evaluation::andJoined(names))
+               : SchedulefaultsWording::tr("adding %1").arg(evaluation::andJoined(names));
 }
 
 /// Finds the faults of one schedule.

@@ -20,15 +20,14 @@ constexpr double usualFade_per_day = 0.0001;
 /// Further containers of a delivery are of the same lot.
 constexpr int containersOfALot = 2;
 
-/// "SO" of "Sulphite oxidase suspension".
-QString lettersOf(const QString &reagent)
+/// Two letters of the supplier's for each reagent, by when it came for the first time: the names of reagents are in the
+/// window's language, and their initials are often the same. No I and no O, which are read as figures.
+QString lettersOf(int reagent)
 {
-    QString letters;
-    for (const QString &word : reagent.split(u' ', Qt::SkipEmptyParts)) {
-        if (word.front().isLetter() && letters.size() < 2)
-            letters += word.front().toUpper();
-    }
-    return letters;
+    static const QString letters = u"ABCDEFGHJKLMNPQRSTUVWXYZ"_s;
+    const int count = int(letters.size());
+    const int round = reagent / count; // the first letters are then had again, with others behind them
+    return QString(letters[(7 * reagent + 6) % count]) + letters[(11 * reagent + 9 + 5 * round) % count];
 }
 
 double rounded_mL(double volume_mL)
@@ -62,7 +61,7 @@ OpenLot Cupboard::receive(Shelf &shelf, const assay::Component &reagent, const Q
     lot.label.reagent = reagent.name;
     constexpr int firstNumber = 310;
     constexpr int apart = 7;
-    lot.label.lot = u"%1-%2%3"_s.arg(lettersOf(reagent.name))
+    lot.label.lot = u"%1-%2%3"_s.arg(lettersOf(shelf.number))
                         .arg(day.year() % 100, 2, 10, QChar(u'0'))
                         .arg(firstNumber + apart * delivery, 4, 10, QChar(u'0'));
     lot.label.expires = day.addDays(m_chance.whole(240, 420));
@@ -108,9 +107,10 @@ void Cupboard::noteAll(const QString &person)
 
 void Cupboard::discard(const QString &reagent, const QString &person, const QString &reason)
 {
-    Shelf &shelf = m_shelves[reagent];
-    if (!shelf.open)
+    const auto found = m_shelves.find(reagent);
+    if (found == m_shelves.end() || !found->second.open)
         return;
+    Shelf &shelf = found->second;
     note(*shelf.open, person);
     if (const double left_mL = rounded_mL(shelf.open->left_mL); left_mL > 0)
         m_notebook.lots().discard(shelf.open->id, left_mL, person, reason);
@@ -120,7 +120,10 @@ void Cupboard::discard(const QString &reagent, const QString &person, const QStr
 OpenLot &Cupboard::take(const assay::Component &reagent, double volume_mL, const QDate &day,
                         const QString &person)
 {
-    Shelf &shelf = m_shelves[reagent.name];
+    const auto [place, isNew] = m_shelves.try_emplace(reagent.name);
+    Shelf &shelf = place->second;
+    if (isNew)
+        shelf.number = int(m_shelves.size()) - 1;
     const bool weak = m_spoilt == reagent.name;
     if (shelf.open && weak)
         discard(reagent.name, person, u"moved to the next delivery"_s);

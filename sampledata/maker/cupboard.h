@@ -57,6 +57,8 @@ private:
         std::optional<OpenLot> open;
         std::optional<OpenLot> sealed;
         int received = 0;
+        /// From 0, in the order in which the reagents came.
+        int number = 0;
     };
     OpenLot receive(Shelf &shelf, const assay::Component &reagent, const QDate &day, const QString &person);
     void note(OpenLot &lot, const QString &person);

@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/pictures/going.h"
 
+#include "app/runfile.h"
+#include "core/exchange/readers.h"
 #include "core/exchange/shippedtexts.h"
+#include "ui/bench/benchsession.h"
 #include "ui/firststart.h"
 #include "ui/shared/theme.h"
 
@@ -267,21 +270,31 @@ std::vector<Stop> dialogs()
     };
 }
 
-/// Of another title and hour it is another run than the one in the sample notebook.
-void openFailedStandard(SampleWindow &sample)
+/// Of another title and hour it is another run than the one in the sample notebook. Planned here, so that its samples have their
+/// product, whose unit the other racks report in.
+void addFailedStandard(SampleWindow &sample)
 {
     QFile shipped(u":/sampledata/failed-standard.json"_s);
-    QTemporaryDir folder;
-    QFile file(folder.filePath(u"run.json"_s));
-    if (!shipped.open(QIODevice::ReadOnly) || !file.open(QIODevice::WriteOnly))
-        qFatal("the run with a failed standard cannot be written");
-    file.write(shipped.readAll()
-                   .replace("standard of the day before", "old standard")
-                   .replace("2026-03-04", "2026-06-09")
-                   .replace("2026-03-03", "2026-06-08"));
-    file.close();
-    sample.window().openRunFile(file.fileName());
+    if (!shipped.open(QIODevice::ReadOnly))
+        qFatal("the run with a failed standard cannot be read");
+    const auto read = exchange::readRun(shipped.readAll()
+                                            .replace("standard of the day before", "old standard")
+                                            .replace("2026-03-04", "2026-06-09")
+                                            .replace("2026-03-03", "2026-06-08"),
+                                        app::installedMethods().lookup());
+    if (!read.value)
+        qFatal("the run with a failed standard is none");
+    planning::PlanRecord plan;
+    for (const run::Sample &tank : read.value->run.samples) {
+        planning::PlannedSample planned;
+        planned.sample.id = tank.id;
+        planned.sample.product = u"cider"_s;
+        planned.sample.form = tank.form;
+        plan.samples.push_back(planned);
+    }
+    sample.window().findChild<ui::BenchSession *>()->addRun(read.value->run, read.value->method, plan);
     settle();
+    goToRack(sample, u"old standard"_s);
 }
 
 std::vector<Stop> changes()
@@ -306,7 +319,7 @@ std::vector<Stop> changes()
          }},
         {u"review-red"_s,
          [](SampleWindow &sample, const Look &look) {
-             openFailedStandard(sample);
+             addFailedStandard(sample);
              trigger(sample, u"actionReview"_s);
              look(sample.window());
          }},

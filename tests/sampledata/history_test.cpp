@@ -17,6 +17,8 @@
 #include <QFile>
 #include <QTemporaryDir>
 
+#include <map>
+
 namespace plateau::sampledata {
 
 using namespace Qt::StringLiterals;
@@ -219,6 +221,16 @@ TEST(SampleHistory, ShowsTheWeakLotByTheRunRulesOfTheControlChart)
     // Weaker until it was thrown away: a run was rejected for it, and the next lot is found again.
     EXPECT_FALSE(std::ranges::all_of(chart.series, &charts::Point::isAccepted));
     EXPECT_GT(chart.series.back().value, 97);
+}
+
+TEST(SampleHistory, ALotBelongsToOneReagent)
+{
+    std::map<QString, QString> reagents;
+    for (const planning::Lot &lot : madeHistory().lots().all()) {
+        const auto [known, isNew] = reagents.try_emplace(lot.lot, lot.reagent);
+        EXPECT_EQ(known->second, lot.reagent) << lot.lot.toStdString();
+    }
+    EXPECT_GT(reagents.size(), 5U);
 }
 
 TEST(SampleHistory, FlagsThePipetteThatFailsAndNoOther)

@@ -4,6 +4,7 @@
 #include "tests/support/print.h"
 #include "tests/ui/bench.h"
 #include "ui/charts/chartexport.h"
+#include "ui/charts/chartkey.h"
 #include "ui/charts/chartsource.h"
 #include "ui/charts/chartview.h"
 #include "ui/charts/panelpicture.h"
@@ -132,6 +133,39 @@ TEST(ThinnedPoints, KeepTheLowestAndTheHighestOfEachPixel)
     EXPECT_TRUE(std::ranges::is_sorted(kept));
     EXPECT_TRUE(std::ranges::binary_search(kept, 4321u));
     EXPECT_TRUE(std::ranges::binary_search(kept, 7777u));
+}
+
+TEST(ChartKey, SaysWhatIsShownAndNothingElse)
+{
+    const auto shapesOf = [](const charts::ControlChart &chart, bool hasChanges) {
+        const PanelPicture upper = pictureOf(recovery, chart, 0, {});
+        std::vector<KeyShape> shapes;
+        for (const KeyEntry &entry : keyOf({&upper}, false, hasChanges))
+            shapes.push_back(entry.shape);
+        return shapes;
+    };
+    EXPECT_THAT(shapesOf(chartOf({100, 101, 99}), false), ElementsAre(KeyShape::ActionLine, KeyShape::WarningLine));
+    EXPECT_THAT(shapesOf(chartOf({100, 107, 99}), true),
+                ElementsAre(KeyShape::OutOfControl, KeyShape::ActionLine, KeyShape::WarningLine, KeyShape::Change));
+    charts::Series series = seriesOf({100, 101, 99});
+    series[1].omission = std::make_shared<charts::Omission>(charts::Omission{u"bubble"_s, u"Ada"_s, {}});
+    EXPECT_THAT(shapesOf(charts::controlChart(recovery, series, {}, fixed(100, 2)), false),
+                ElementsAre(KeyShape::LeftOut, KeyShape::ActionLine, KeyShape::WarningLine));
+    PanelPicture trend;
+    trend.levels = {{LevelLine::Kind::Limit, 200, u"limit 200"_s}, {LevelLine::Kind::Threshold, 10, u"threshold 10"_s}};
+    trend.lines = {{PanelPoint{1, 210, State::Bad}}};
+    EXPECT_EQ(keyOf({&trend}, true, false), (std::vector<KeyEntry>{{KeyShape::OutOfControl, u"outside a limit"_s}}))
+        << "limits of a product have their words beside them";
+}
+
+TEST_F(ChartViewTest, HasItsKeyBelow)
+{
+    auto &key = *m_view.findChild<ChartKey *>();
+    EXPECT_TRUE(key.isHidden()) << "there is nothing to explain";
+    m_view.setChart(recovery, chartOf({100, 107, 99}));
+    EXPECT_FALSE(key.isHidden());
+    EXPECT_TRUE(key.accessibleDescription().contains(u"action limit"_s)) << key.accessibleDescription().toStdString();
+    EXPECT_GT(key.heightIn(120), key.heightIn(2000)) << "where it is narrow it goes on below";
 }
 
 TEST(PanelPicture, HasTheLinesThatTheLimitsSay)
@@ -446,6 +480,20 @@ TEST(SettingsForm, SwitchesRulesAndBeginsWhereItIsTold)
     EXPECT_EQ(std::get<charts::EarlierRuns>(form.settings()->limits).firstRun, 17);
     find<QPushButton>(form, u"chartBeginFirst"_s).click();
     EXPECT_EQ(std::get<charts::EarlierRuns>(form.settings()->limits).firstRun, 0);
+}
+
+TEST(SettingsForm, TheRulesScrollWithThePageAlone)
+{
+    Theme theme;
+    SettingsForm form(theme);
+    form.setSettings(Quantity::StandardRecovery, Settings{});
+    form.resize(380, 1400);
+    form.show();
+    QTest::qWait(20); // a list lays its rows out a little later
+    auto &rules = find<QListWidget>(form, u"chartRules"_s);
+    const QRect last = rules.visualItemRect(rules.item(rules.count() - 1));
+    EXPECT_GE(rules.viewport()->height(), last.bottom()) << "all of them are in sight";
+    EXPECT_LE(rules.viewport()->height(), last.bottom() + last.height()) << "and no room is lost below";
 }
 
 TEST(PointPanel, AsksForTheReasonOfWhatIsChosen)

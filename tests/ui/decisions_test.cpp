@@ -395,7 +395,7 @@ TEST_F(Decisions, AnAnalystDoesNotDecideWhereAReviewerHasTo)
     openReview({good});
     EXPECT_EQ(labelText(u"decisionRules"_s),
               u"A reviewer or a head decides here; R. Okafor is an analyst. "
-              "May decide: H. Ahlgren, M. Lindqvist."_s);
+              "May decide: H. Ahlgren and M. Lindqvist."_s);
     find<QLineEdit>(u"decisionPassphrase"_s)->setFocus();
     press(Qt::Key_Return);
     EXPECT_EQ(focusName(), u"acceptRun"_s) << "Enter decides nothing by itself";

@@ -390,7 +390,7 @@ TEST_F(Column, IsTakenWholeOrNotAtAll)
     EXPECT_TRUE(form->isVisible());
     EXPECT_TRUE(column.empty());
     form->findChild<QPlainTextEdit *>(u"columnText"_s)->setPlainText(u"0.512\n0.499\n\n0.505"_s);
-    EXPECT_TRUE(sentence().contains(u"line 3: The line is empty"_s));
+    EXPECT_TRUE(sentence().contains(u"line 3: the line is empty"_s));
     form->findChild<QCheckBox *>(u"mappingBlankLines"_s)->setChecked(true);
     EXPECT_EQ(sentence(), u"3 readings."_s);
     take()->click();

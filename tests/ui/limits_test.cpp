@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/ui/keyboard.h"
+#include "core/evaluation/format.h"
 #include "ui/books/limitsmodel.h"
 
 #include <QAbstractItemModelTester>
@@ -285,6 +286,15 @@ TEST_F(LimitsBook, TheListIsAModel)
     EXPECT_EQ(model.index(0, Model::Limit).data(), evaluation::limitText(perryLimit()));
     EXPECT_EQ(model.index(0, Model::Rule).data(), u"simple acceptance"_s);
     EXPECT_EQ(model.index(0, Model::Date).data(), u"2026-02-01"_s);
+    evaluation::Specification threshold = perryLimit();
+    threshold.kind = evaluation::LimitKind::LabelThreshold;
+    threshold.upper = 10;
+    Model ofThreshold;
+    ofThreshold.setLimits({threshold}, {});
+    EXPECT_EQ(ofThreshold.index(0, Model::Kind).data(), u"Label threshold"_s);
+    EXPECT_EQ(ofThreshold.index(0, Model::Limit).data(),
+              evaluation::withUnit(u"10"_s, evaluation::reportUnitWord(threshold.unit)))
+        << "its kind is not said twice";
     model.setLimits({}, {});
     EXPECT_EQ(inserted.count(), 1);
     EXPECT_EQ(removed.count(), 1);

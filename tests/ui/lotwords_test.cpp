@@ -265,7 +265,7 @@ TEST(ShelfList, SaysWhyEachSampleWaits)
     model.setWaiting({repeat, registered, both}, {});
     ASSERT_EQ(model.rowCount(), 3);
     EXPECT_EQ(shown(model, 0, ui::ShelfModel::Why),
-              u"repeat of run 12 (failed: Largest net signal, Largest absorbance): dilute at least 10-fold, "
+              u"repeat of run 12 (failed: largest net signal, largest absorbance): dilute at least 10-fold, "
               "take 0.5\u00a0mL of it"_s);
     EXPECT_EQ(model.row(0).shape, State::Attention);
     EXPECT_EQ(shown(model, 1, ui::ShelfModel::Why), u"registered, not run yet"_s);

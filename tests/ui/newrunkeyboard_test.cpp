@@ -35,7 +35,7 @@ TEST_F(Keyboard, AWholeRunFromNewRunToAcceptAndFoundAgain)
     tabTo(u"putOnBench"_s);
     const auto *problems = find<ui::ProblemList>(u"newRunProblems"_s)->model();
     ASSERT_EQ(problems->rowCount(), 1);
-    EXPECT_TRUE(problems->index(0, 0).data().toString().startsWith(u"Standard: This run has no standard"_s))
+    EXPECT_TRUE(problems->index(0, 0).data().toString().startsWith(u"Standard: this run has no standard"_s))
         << problems->index(0, 0).data().toString().toStdString();
     press(Qt::Key_Return);
 

@@ -20,6 +20,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPainter>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QSignalSpy>
@@ -69,6 +70,33 @@ TEST(RoomyStyle, WhatABoxCannotShowEndsInDots)
     option.currentIcon = QIcon(QPixmap(16, 16));
     option.iconSize = {16, 16};
     EXPECT_LT(roomy.elidedIn(option, &box).size(), shown.size()) << "the icon takes of the room";
+}
+
+TEST(RoomyStyle, ACaptionHoldsItsLastLetter)
+{
+    RoomyStyle roomy(u"Fusion"_s);
+    QLineEdit field;
+    QLabel caption(u"&Type"_s);
+    caption.setBuddy(&field);
+    QLabel words(u"Type"_s);
+    for (QLabel *label : {&caption, &words}) {
+        label->setStyle(&roomy);
+        label->ensurePolished();
+        roomy.polish(label); // as when the colours change
+    }
+    EXPECT_EQ(caption.contentsMargins().right(), 2);
+    EXPECT_EQ(words.contentsMargins().right(), 0) << "nothing is underlined in it";
+    const auto drawn = [&](int width) {
+        QImage image(120, 30, QImage::Format_ARGB32);
+        image.fill(Qt::white);
+        QPainter painter(&image);
+        painter.setFont(caption.font());
+        roomy.drawItemText(&painter, {0, 0, width, 30}, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextShowMnemonic,
+                           QPalette(), true, caption.text());
+        return image;
+    };
+    const int asked = caption.sizeHint().width() - caption.contentsMargins().right();
+    EXPECT_EQ(drawn(asked), drawn(110)) << "as wide as the caption asks for, nothing is cut";
 }
 
 TEST(SentenceList, ChangesRowByRow)

@@ -175,7 +175,7 @@ TEST_F(StoresWindow, RepeatSaysWhyAndIsWaivedWithItsReason)
     open(Qt::Key_J);
     ASSERT_EQ(model(u"waiting"_s).rowCount(), 1);
     const QString why = shown(model(u"waiting"_s), 0, ui::ShelfModel::Why);
-    EXPECT_TRUE(why.startsWith(u"repeat of run 1 (failed: Largest net signal): dilute"_s)) << why.toStdString();
+    EXPECT_TRUE(why.startsWith(u"repeat of run 1 (failed: largest net signal): dilute"_s)) << why.toStdString();
     choose(u"waiting"_s, 0);
     EXPECT_FALSE(find<QPushButton>(u"withdrawSample"_s)->isEnabled()) << "nobody registered it";
     enter(u"shelfReason"_s, u"no sample left"_s);

@@ -57,6 +57,19 @@ TEST(ColumnWidths, ThatFallShortGiveInProportionToWhatTheyCanSpare)
     EXPECT_EQ(columnWidths(needs, 149, 1), (std::vector<int>{50, 40, 60})) << "the rest is scrolled to";
 }
 
+TEST(ColumnWidths, AreSharedEquallyWhereTheWidestHasItsRoom)
+{
+    const std::vector<ColumnNeed> needs{{40, 40, 40}, {50, 50, 50}, {120, 120, 120}};
+    std::vector<int> widths{40, 50, 311};
+    shareEqually(widths, needs, 1);
+    EXPECT_EQ(widths, (std::vector<int>{40, 180, 181})) << "the first is none of them, and no pixel is lost";
+    widths = {40, 50, 130};
+    shareEqually(widths, needs, 1);
+    EXPECT_EQ(widths, (std::vector<int>{40, 50, 130})) << "the last could not be read any more";
+    shareEqually(widths, needs, 3);
+    EXPECT_EQ(widths, (std::vector<int>{40, 50, 130}));
+}
+
 TEST(ColumnWidths, FillTheRoomToThePixel)
 {
     const std::vector<ColumnNeed> needs{{50, 60, 70}, {40, 101, 307}, {60, 183, 211}};
@@ -486,8 +499,20 @@ TEST(ShownNumbers, HaveTheSignOfTheLocaleWhereTheyHaveAUnit)
     EXPECT_EQ(shownCell(u"27.11.2026"_s, Qt::AlignLeft, true), u"27.11.2026"_s) << "the day of a check is no number";
     EXPECT_EQ(shownCell(u"0.168"_s, Qt::AlignLeft, true), u"0,168"_s);
     EXPECT_EQ(shownCell(u"-0.1 bis 4"_s, Qt::AlignLeft, true), u"\u22120,1 bis 4"_s);
+    EXPECT_EQ(shownCell(u"-0.1 à 4"_s, Qt::AlignLeft, true), u"\u22120,1 à 4"_s) << "a letter with an accent is one";
     EXPECT_EQ(shownNumbers(u"pipette 0.5 to 5 mL"_s), u"pipette 0.5 to 5 mL"_s) << "English here is a name";
     EXPECT_EQ(shownNumber(u"-0.05"_s), u"\u22120,05"_s);
+}
+
+TEST(ShownNumbers, StayWithTheirUnitsWhereLinesAreBroken)
+{
+    EXPECT_EQ(unbroken(u"2.5 g/L; 40 mg/kg"_s), u"2.5 g/\u2060L; 40 mg/\u2060kg"_s);
+    EXPECT_EQ(unbroken(u"Content (g/100 g)"_s), u"Content (g/\u2060100\u00a0g)"_s);
+    EXPECT_EQ(unbroken(u"6300 L/(mol cm)"_s), u"6300 L/\u2060(mol cm)"_s);
+    EXPECT_EQ(unbroken(u"D-fructose, L-malic acid, 6-phosphogluconate"_s),
+              u"D-\u2060fructose, L-\u2060malic acid, 6-\u2060phosphogluconate"_s);
+    for (const QString &text : {u"P-104/2"_s, u"NAD/INT"_s, u"one-sided"_s, u"2026-06-09"_s, u"AD-L"_s})
+        EXPECT_EQ(unbroken(text), text);
 }
 
 TEST(ShownNumbers, HaveTheSignOfTheLocaleWhereTheyAreAbsorbances)

@@ -64,7 +64,7 @@ TEST_F(Today, ListsRacksWithWhatIsNextRepeatsAndDecisions)
     EXPECT_EQ(linesOf(u"todayBench"_s),
               QStringList{u"Cider of today: 0 of 8 read. Rack A, tube 1: add 1\u00a0mL buffer pH 9."_s});
     ASSERT_EQ(linesOf(u"todayWaiting"_s).size(), 1);
-    EXPECT_TRUE(linesOf(u"todayWaiting"_s)[0].startsWith(u"P-104: repeat of run 1 (failed: Largest net signal): dilute"_s))
+    EXPECT_TRUE(linesOf(u"todayWaiting"_s)[0].startsWith(u"P-104: repeat of run 1 (failed: largest net signal): dilute"_s))
         << linesOf(u"todayWaiting"_s)[0].toStdString();
     const QStringList decided = linesOf(u"todayDecided"_s);
     ASSERT_EQ(decided.size(), 2);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/decisionpanel.h"
 
+#include "core/evaluation/format.h"
 #include "core/evaluation/settled.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/repeathow.h"
@@ -311,7 +312,7 @@ bool DecisionPanel::isSettled()
         return true;
     m_notice->say(State::Attention,
                   tr("The run was not accepted: first decide on %1, which must be investigated.")
-                      .arg(open.join(tr(", "))));
+                      .arg(evaluation::andJoined(open)));
     unfoldByHand(true);
     m_table->goToUndecided();
     m_table->setFocus();

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/doseticker.h"
 
+#include "core/evaluation/format.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/benchworksheet.h"
 #include "ui/bench/pipettesource.h"
@@ -34,7 +35,7 @@ QString tickNext(BenchSession &session, const Stores &stores, const NextAction &
         return DoseTickerWords::tr(
                    "Nothing was ticked: %1 of tube %2 in rack %3 is not read yet, and after %4 it cannot "
                    "be. Read it first, or tick the tube on the Pipette page.")
-            .arg(missing.join(u", "_s))
+            .arg(evaluation::andJoined(missing))
             .arg(next.dosing.tube + 1)
             .arg(rack->letter, rack->sheet.round(next.dosing.round).name);
     const planning::Laboratory laboratory = stores.laboratory();

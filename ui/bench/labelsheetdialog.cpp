@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/labelsheetdialog.h"
 
+#include "core/evaluation/format.h"
 #include "ui/bench/labelsheetpicture.h"
 #include "ui/shared/helpcall.h"
 #include "ui/shared/notice.h"
@@ -175,7 +176,7 @@ QString LabelSheetDialog::faultOfField(Field field) const
     if (entry->isBlank())
         return tr("%1: type a number.").arg(name);
     if (!entry->fault().isEmpty())
-        return tr("%1: %2").arg(name, entry->fault());
+        return tr("%1: %2").arg(name, evaluation::afterColon(entry->fault()));
     const double value = *entry->value();
     const bool isCount = field == Columns || field == Rows || field == FirstFree;
     if (isCount && (value < 1 || value > mostLabels || value != std::floor(value)))

@@ -4,6 +4,7 @@
 // What is done on the worksheet. What is on show: pipettepage.cpp.
 #include "ui/bench/pipettepage.h"
 
+#include "core/evaluation/format.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/benchworksheet.h"
 #include "ui/bench/pipettegrid.h"
@@ -37,7 +38,7 @@ bool PipettePage::mayTick(const std::vector<Dosing> &dosings)
             State::Attention,
             tr("%1 of tube %2 is not read yet, and after %3 it cannot be. Read it first, or press the key "
                "again to tick all the same.")
-                .arg(missing.join(tr(", ")))
+                .arg(evaluation::andJoined(missing))
                 .arg(dosing.tube + 1)
                 .arg(m_sheet.round(dosing.round).name));
         return false;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/reviewrulewords.h"
 
+#include "core/evaluation/format.h"
 #include "core/notebook/benchwork.h"
 
 #include <QCoreApplication>
@@ -16,12 +17,6 @@ struct ReviewRuleWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::ReviewRuleWords)
 };
 
-/// Without an "and", whose form hangs on the name behind it in some languages.
-QString listed(const QStringList &names)
-{
-    return names.join(ReviewRuleWords::tr(", "));
-}
-
 QStringList workedAtTheBench(const std::vector<notebook::AuditEntry> &history)
 {
     QStringList names;
@@ -35,7 +30,7 @@ QStringList workedAtTheBench(const std::vector<notebook::AuditEntry> &history)
 QString whoMay(const QStringList &names)
 {
     return names.isEmpty() ? ReviewRuleWords::tr("Nobody who is set up may decide it.")
-                           : ReviewRuleWords::tr("May decide: %1.").arg(listed(names));
+                           : ReviewRuleWords::tr("May decide: %1.").arg(evaluation::andJoined(names));
 }
 
 } // namespace
@@ -62,7 +57,7 @@ QString whoMayNotDecide(const planning::ReviewRules &rules, const std::vector<no
             sentences << (names.size() == 1
                               ? ReviewRuleWords::tr("Nobody reviews their own run: %1 worked on this one.")
                               : ReviewRuleWords::tr("Nobody reviews their own run: %1 have worked on this one."))
-                             .arg(listed(names));
+                             .arg(evaluation::andJoined(names));
     }
     QStringList analysts;
     for (const notebook::Person &person : persons) {
@@ -73,7 +68,7 @@ QString whoMayNotDecide(const planning::ReviewRules &rules, const std::vector<no
         sentences << (analysts.size() == 1
                           ? ReviewRuleWords::tr("A reviewer or a head decides here; %1 is an analyst.")
                           : ReviewRuleWords::tr("A reviewer or a head decides here; %1 are analysts."))
-                         .arg(listed(analysts));
+                         .arg(evaluation::andJoined(analysts));
     if (!sentences.isEmpty() && !persons.empty())
         sentences << whoMay(whoMayDecide(rules, persons, history));
     return sentences.join(u' ');

@@ -286,7 +286,7 @@ DraftOutcome runOf(const RunDraft &draft, const assay::Method &method)
     outcome.plan.rackColumns = draft.laboratory.rackColumns;
     if (draft.samples.empty())
         outcome.problems.push_back(
-            assay::error(u"/samples"_s, RunDraftWords::tr("Name at least one sample, one per line.")));
+            assay::error(u"/samples"_s, evaluation::afterColon(RunDraftWords::tr("Name at least one sample, one per line."))));
     layOutTubes(run, draft, reader);
     checkRack(draft, run, reader);
     run.tubes = planning::arranged(run.tubes, draft.order);

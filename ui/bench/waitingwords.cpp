@@ -25,7 +25,7 @@ QString repeatCause(const notebook::AdvisedRepeat &repeat)
         return repeat.reason;
     QStringList failed;
     for (const evaluation::CheckId check : repeat.failed)
-        failed << evaluation::checkTitle(check);
+        failed << evaluation::afterColon(evaluation::checkTitle(check));
     return failed.isEmpty() ? QString() : WaitingWords::tr("failed: %1").arg(failed.join(WaitingWords::tr(", ")));
 }
 

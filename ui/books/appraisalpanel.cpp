@@ -68,12 +68,25 @@ AppraisalPanel::Facts AppraisalPanel::addFacts(QVBoxLayout *layout, const QStrin
     table->setSelectionBehavior(QAbstractItemView::SelectRows);
     layout->addWidget(caption);
     layout->addWidget(table);
+    // At another width its rows may have another height, or its columns room enough.
+    connect(table->verticalHeader(), &QHeaderView::sectionResized, this, [this, table] { fitHeight(*table); });
+    connect(table->horizontalHeader(), &QHeaderView::sectionResized, this, [this, table] { fitHeight(*table); });
+    connect(table->horizontalScrollBar(), &QScrollBar::rangeChanged, this, [this, table] { fitHeight(*table); });
     return {model, table};
+}
+
+void AppraisalPanel::fitHeight(Table &table) const
+{
+    const QHeaderView *rows = table.verticalHeader();
+    const QScrollBar *scrollBar = table.horizontalScrollBar();
+    const int bar = scrollBar->maximum() > scrollBar->minimum() ? scrollBar->sizeHint().height() : 0;
+    table.setFixedHeight(table.horizontalHeader()->sizeHint().height() +
+                         std::max(rows->length(), rows->defaultSectionSize()) + 2 * table.frameWidth() + bar +
+                         m_theme.gap());
 }
 
 void AppraisalPanel::showFacts(const Facts &facts, FactsTable content) const
 {
-    const auto rows = static_cast<int>(content.rows.size());
     const int last = static_cast<int>(content.titles.size()) - 1;
     facts.model->show(content.titles, std::move(content.rows));
     // A number is never cut short: rather the table scrolls.
@@ -82,17 +95,13 @@ void AppraisalPanel::showFacts(const Facts &facts, FactsTable content) const
     facts.table->setFlexibleMinimum(view->sizeHintForColumn(last) / view->fontMetrics().averageCharWidth() +
                                     2);
     facts.table->fit();
-    const QHeaderView *header = facts.table->verticalHeader();
-    const bool wide = facts.table->horizontalHeader()->length() > facts.table->viewport()->width();
-    const int bar = wide ? facts.table->horizontalScrollBar()->sizeHint().height() : 0;
-    facts.table->setFixedHeight(facts.table->horizontalHeader()->sizeHint().height() +
-                                std::max(1, rows) * header->defaultSectionSize() +
-                                2 * facts.table->frameWidth() + bar + m_theme.gap());
+    fitHeight(*facts.table);
 }
 
 void AppraisalPanel::buildLimits(QVBoxLayout *layout)
 {
     m_limits = addFacts(layout, tr("Smallest that can be determined, in g/L"), u"limitFacts"_s);
+    m_limits.table->setWrap(Table::Wrap::AsNeeded); // two numbers beside a name are wide
     m_smallest = new NumberEntry(m_theme, this);
     m_smallest->setObjectName(u"smallestAbsorbance"_s);
     m_smallest->setMinimumHeight(m_theme.target());

@@ -41,6 +41,8 @@ private:
     };
     Facts addFacts(QVBoxLayout *layout, const QString &title, const QString &objectName);
     void showFacts(const Facts &facts, FactsTable content) const;
+    /// As high as its rows, and the scroll bar where there is one.
+    void fitHeight(Table &table) const;
     void buildLimits(QVBoxLayout *layout);
     void buildBottles(QVBoxLayout *layout);
     evaluation::AppraisalInputs inputs() const;

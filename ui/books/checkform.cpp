@@ -77,6 +77,7 @@ QWidget *CheckForm::buildLeft()
     auto *form = new QFormLayout;
     m_aspect = new QComboBox(host);
     m_aspect->setMinimumHeight(m_theme.target());
+    m_aspect->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     addFormRow(form, tr("&What is checked"), m_aspect, u"checkAspect"_s);
     m_day = new QLineEdit(host);
     m_day->setMinimumHeight(m_theme.target());
@@ -160,6 +161,8 @@ void CheckForm::start(const equipment::HeldItem &held, const QDate &today)
     m_aspect->clear();
     for (const auto &[asked, days] : held.item.every_days)
         m_aspect->addItem(evaluation::capitalised(equipment::aspectName(asked)), static_cast<int>(asked));
+    // The least that a box asks for is what it was before it had a choice.
+    m_aspect->setMinimumWidth(m_aspect->sizeHint().width());
     // What is due first is offered.
     const equipment::AspectStanding worst = equipment::standingOf(held, today);
     m_aspect->setCurrentIndex(std::max(0, m_aspect->findData(static_cast<int>(worst.aspect))));
@@ -231,6 +234,7 @@ void CheckForm::buildCells()
     m_table = new CellsTable(m_theme, m_cells, tr("Lines of the check"), u"checkRows"_s, m_cellsHost);
     m_table->setRowsFixed();
     m_table->setFlexibleColumn(m_cells->columnCount() - 1); // not the numbers of the lines
+    m_table->setEqualColumns(1);
     m_cellsHost->layout()->addWidget(m_table);
     m_table->show(); // else it comes into view an event later
     auto *shortcut = new QShortcut(QKeySequence::Paste, m_table);

@@ -80,6 +80,7 @@ QWidget *ItemView::buildHeader()
     connect(m_change, &QPushButton::clicked, this, &ItemView::changeWanted);
     connect(back, &QPushButton::clicked, this, &ItemView::closed);
     auto *top = new QHBoxLayout;
+    top->setSpacing(m_theme.gap()); // else it is that of the layout around it, which is none
     top->addWidget(m_shape);
     top->addWidget(m_title, 1);
     top->addWidget(m_check);

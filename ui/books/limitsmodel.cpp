@@ -3,6 +3,7 @@
 #include "ui/books/limitsmodel.h"
 
 #include "core/assay/localday.h"
+#include "core/evaluation/format.h"
 #include "ui/books/limitswords.h"
 
 namespace plateau::ui {
@@ -17,7 +18,10 @@ QString LimitsModel::text(const evaluation::Specification &limit, int column) co
     case Kind:
         return limitKindText(limit.kind);
     case Limit:
-        return evaluation::limitText(limit);
+        // Of a threshold the column beside it says what it is.
+        return limit.kind == evaluation::LimitKind::LabelThreshold && limit.upper
+                   ? evaluation::withUnit(evaluation::plainText(*limit.upper), evaluation::reportUnitWord(limit.unit))
+                   : evaluation::limitText(limit);
     case Rule:
         return decisionRuleText(limit);
     case Source:

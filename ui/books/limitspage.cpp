@@ -149,7 +149,9 @@ void LimitsPage::sayWhereItComesFrom()
     const auto saving = m_stores.specificationsSaving();
     m_origin->setVisible(saving.has_value());
     if (saving)
-        m_origin->setText(tr("Version %1, saved by %2, %3. The versions before it stay on record.")
+        m_origin->setText((saving->version > 1
+                               ? tr("Version %1, saved by %2, %3. The versions before it stay on record.")
+                               : tr("Version %1, saved by %2, %3."))
                               .arg(QString::number(saving->version), saving->person, momentText(saving->at)));
 }
 

@@ -133,7 +133,7 @@ void MethodEditor::showNames()
 {
     const assay::Method &method = m_outcome.method;
     const bool named = !method.name.isEmpty();
-    m_heading->setText(named ? tr("%1 (%2)").arg(method.name, method.id) : tr("A method without a name yet"));
+    m_heading->setText(named ? method.name : tr("A method without a name yet"));
     findChild<QLineEdit *>(u"methodId"_s)
         ->setPlaceholderText(named ? tr("made from the name: %1").arg(method.id) : tr("made from the name"));
 }

@@ -91,6 +91,7 @@ PreparationView::PreparationView(const Theme &theme, QWidget *parent)
     m_facts->show({tr("Item"), tr("Value")}, {});
     m_runs->show({tr("Run"), tr("Started"), tr("Age at use"), tr("Recovery")}, {});
     m_factsTable->setFlexibleColumn(1);
+    m_factsTable->setWrap(Table::Wrap::AsNeeded);
     m_runsTable->setFlexibleColumn(0);
     m_noRuns->setWordWrap(true);
     m_noRuns->setAlignment(Qt::AlignTop | Qt::AlignLeft);

@@ -4,6 +4,7 @@
 
 #include "core/assay/localday.h"
 #include "core/evaluation/checkfacts.h"
+#include "core/evaluation/format.h"
 #include "ui/books/lotwords.h"
 #include "ui/books/runsmodel.h"
 #include "ui/shared/dayexample.h"
@@ -202,12 +203,13 @@ QString RunFilterFields::fault() const
     for (const QLineEdit *day : {m_from, m_to}) {
         const auto parsed = parseDay(day->text());
         if (std::holds_alternative<DayFault>(parsed) && std::get<DayFault>(parsed) == DayFault::NotADay)
-            return tr("%1: %2").arg(day->accessibleName(), dayFaultSentence(DayFault::NotADay, day == m_from ? assay::MonthAlone::FirstDay
-                                                                                 : assay::MonthAlone::LastDay));
+            return tr("%1: %2").arg(day->accessibleName(),
+                                    evaluation::afterColon(dayFaultSentence(
+                                        DayFault::NotADay, day == m_from ? assay::MonthAlone::FirstDay : assay::MonthAlone::LastDay)));
     }
     for (const NumberEntry *entry : {m_least, m_most}) {
         if (!entry->fault().isEmpty())
-            return tr("%1: %2").arg(entry->accessibleName(), entry->fault());
+            return tr("%1: %2").arg(entry->accessibleName(), evaluation::afterColon(entry->fault()));
     }
     const notebook::RunFilter asked = filter();
     if (asked.from && asked.to && *asked.from > *asked.to)

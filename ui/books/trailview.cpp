@@ -125,9 +125,12 @@ QWidget *TrailView::buildFilter(const Theme &theme)
         showDayExample(*day);
     for (QComboBox *box : {m_person, m_act}) {
         box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-        box->setMinimumContentsLength(12);
+        box->setMinimumContentsLength(8); // what is looked for gets the room
         connect(box, &QComboBox::currentIndexChanged, this, &TrailView::refresh);
     }
+    const int letter = m_words->fontMetrics().averageCharWidth();
+    m_words->setMinimumWidth(18 * letter);
+    m_run->setMinimumWidth(9 * letter); // a number of five figures, and its edges
     add(m_words, tr("Fin&d"), u"trailWords"_s, 3);
     add(m_person, tr("&Who"), u"trailPerson"_s, 2);
     add(m_act, tr("Wha&t"), u"trailAct"_s, 2);

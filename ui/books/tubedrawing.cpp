@@ -10,6 +10,7 @@
 #include <QPainterPath>
 
 #include <algorithm>
+#include <cmath>
 
 using namespace Qt::StringLiterals;
 
@@ -43,22 +44,24 @@ QPainterPath tubePath(const QRectF &area)
     return path;
 }
 
-/// Where the middles of lines of text go: as near to what they name as they can, none over another.
-std::vector<double> spread(std::vector<double> middles, double line, double top, double bottom)
+/// Where the middles of texts go that are so high: as near to what they name as they can, none over another.
+std::vector<double> spread(std::vector<double> middles, const std::vector<double> &heights, double top, double bottom)
 {
     // From the bottom up, as the tube is filled.
-    double limit = bottom - line / 2;
-    for (double &middle : middles) {
-        middle = std::min(middle, limit);
-        limit = middle - line;
+    double limit = bottom;
+    for (std::size_t i = 0; i < middles.size(); ++i) {
+        middles[i] = std::min(middles[i], limit - heights[i] / 2);
+        limit = middles[i] - heights[i] / 2;
     }
-    double floor = top + line / 2;
-    for (auto middle = middles.rbegin(); middle != middles.rend(); ++middle) {
-        *middle = std::max(*middle, floor);
-        floor = *middle + line;
+    double floor = top;
+    for (std::size_t i = middles.size(); i-- > 0;) {
+        middles[i] = std::max(middles[i], floor + heights[i] / 2);
+        floor = middles[i] + heights[i] / 2;
     }
     return middles;
 }
+
+constexpr int ofLabel = Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap;
 
 } // namespace
 
@@ -68,7 +71,9 @@ TubeDrawing::TubeDrawing(const Theme &theme, QWidget *parent)
 {
     setObjectName(u"tubeDrawing"_s);
     setAccessibleName(tr("The tube"));
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    policy.setHeightForWidth(true); // long names go on on another line
+    setSizePolicy(policy);
     connect(&theme, &Theme::changed, this, qOverload<>(&QWidget::update));
 }
 
@@ -85,9 +90,32 @@ void TubeDrawing::setPicture(TubePicture picture)
 
 QSize TubeDrawing::sizeHint() const
 {
+    const int least = fontMetrics().lineSpacing() * 16;
+    const int wide = std::max(width(), least);
+    return {least, heightForWidth(wide)};
+}
+
+int TubeDrawing::heightForWidth(int width) const
+{
     const int line = fontMetrics().lineSpacing();
-    const int lines = std::max(8, static_cast<int>(m_picture.layers.size()) + 2);
-    return {line * 16, line * lines + 2 * m_theme.gap()};
+    double labels = 0;
+    for (const double height : labelHeights(width))
+        labels += height;
+    return std::max(8 * line, static_cast<int>(std::ceil(labels)) + 2 * line) + 2 * m_theme.gap();
+}
+
+double TubeDrawing::labelsLeft() const
+{
+    return tubeArea().right() + 5 * m_theme.gap();
+}
+
+std::vector<double> TubeDrawing::labelHeights(int width) const
+{
+    const QRectF room(0, 0, std::max(1.0, width - labelsLeft()), QWIDGETSIZE_MAX);
+    std::vector<double> heights;
+    for (const TubeLayer &layer : m_picture.layers)
+        heights.push_back(QFontMetricsF(font()).boundingRect(room, ofLabel, withDecimalSigns(layerLabel(layer))).height());
+    return heights;
 }
 
 QSize TubeDrawing::minimumSizeHint() const
@@ -143,22 +171,21 @@ void TubeDrawing::paintLayers(QPainter &painter) const
 void TubeDrawing::paintLabels(QPainter &painter) const
 {
     const QRectF area = tubeArea();
-    const double line = fontMetrics().lineSpacing();
     std::vector<double> middles;
     double filled_mL = 0;
     for (const TubeLayer &layer : m_picture.layers) {
         middles.push_back(area.bottom() - heightOf(filled_mL + layer.volume_mL / 2));
         filled_mL += layer.volume_mL;
     }
-    const std::vector<double> places = spread(middles, line, 0, height());
-    const double textLeft = area.right() + 5 * m_theme.gap();
-    const auto room = static_cast<int>(width() - textLeft);
+    const std::vector<double> heights = labelHeights(width());
+    const std::vector<double> places = spread(middles, heights, 0, height());
+    const double left = labelsLeft();
     for (std::size_t i = 0; i < places.size(); ++i) {
         painter.setPen(m_theme.mutedText());
-        painter.drawLine(QPointF(area.right() + 2, middles[i]), QPointF(textLeft - m_theme.gap(), places[i]));
+        painter.drawLine(QPointF(area.right() + 2, middles[i]), QPointF(left - m_theme.gap(), places[i]));
         painter.setPen(m_theme.text());
-        painter.drawText(QRectF(textLeft, places[i] - line / 2, room, line), Qt::AlignLeft | Qt::AlignVCenter,
-                         fontMetrics().elidedText(withDecimalSigns(layerLabel(m_picture.layers[i])), Qt::ElideRight, room));
+        painter.drawText(QRectF(left, places[i] - heights[i] / 2, width() - left, heights[i]), ofLabel,
+                         withDecimalSigns(layerLabel(m_picture.layers[i])));
     }
 }
 
@@ -169,7 +196,7 @@ void TubeDrawing::paintMarks(QPainter &painter) const
     std::vector<double> heights;
     for (const TubeMark &mark : m_picture.marks)
         heights.push_back(area.bottom() - heightOf(mark.filled_mL));
-    const std::vector<double> places = spread(heights, line, 0, height());
+    const std::vector<double> places = spread(heights, std::vector<double>(heights.size(), line), 0, height());
     const double textRight = area.left() - 2 * m_theme.gap();
     for (std::size_t i = 0; i < places.size(); ++i) {
         painter.setPen(QPen(m_theme.text(), 2));

@@ -22,6 +22,7 @@ public:
     const TubePicture &picture() const { return m_picture; }
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
+    int heightForWidth(int width) const override;
 
 protected:
     void paintEvent(QPaintEvent *event) override;
@@ -29,6 +30,9 @@ protected:
 
 private:
     QRectF tubeArea() const;
+    double labelsLeft() const;
+    /// Of each layer's words, where the drawing is so wide.
+    std::vector<double> labelHeights(int width) const;
     /// Height of a filling within the tube.
     double heightOf(double volume_mL) const;
     void paintLayers(QPainter &painter) const;

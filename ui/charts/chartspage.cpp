@@ -233,7 +233,7 @@ void ChartsPage::drawChart(const charts::Settings &settings)
                     limits.push_back({LevelLine::Kind::Limit, *limit.lower,
                                       tr("limit %1").arg(shownNumber(charts::valueText(chart, *limit.lower, {})))});
                 if (limit.upper)
-                    limits.push_back({limit.isThreshold ? LevelLine::Kind::Warning : LevelLine::Kind::Limit,
+                    limits.push_back({limit.isThreshold ? LevelLine::Kind::Threshold : LevelLine::Kind::Limit,
                                       *limit.upper,
                                       (limit.isThreshold ? tr("threshold %1") : tr("limit %1"))
                                           .arg(shownNumber(charts::valueText(chart, *limit.upper, {})))});

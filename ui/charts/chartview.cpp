@@ -3,6 +3,7 @@
 #include "ui/charts/chartview.h"
 
 #include "core/charts/chartwords.h"
+#include "ui/charts/chartkey.h"
 #include "ui/charts/panelview.h"
 
 #include <QAccessible>
@@ -47,6 +48,7 @@ ChartView::ChartView(const Theme &theme, const QString &accessibleName, QWidget 
     , m_theme(theme)
     , m_upper(new PanelView(theme, this))
     , m_lower(new PanelView(theme, this))
+    , m_key(new ChartKey(theme, this))
     , m_bar(new QScrollBar(Qt::Horizontal, this))
 {
     setAccessibleName(accessibleName);
@@ -60,6 +62,7 @@ ChartView::ChartView(const Theme &theme, const QString &accessibleName, QWidget 
     layout->setSpacing(0);
     layout->addWidget(m_upper, 5);
     layout->addWidget(m_lower, 4);
+    layout->addWidget(m_key);
     layout->addWidget(m_bar);
     for (PanelView *panel : {m_upper, m_lower}) {
         connect(panel, &PanelView::placeHit, this, &ChartView::hit);
@@ -106,8 +109,13 @@ void ChartView::setChart(const charts::Subject &subject, charts::ControlChart ch
     // A chart of one panel is the lower one; it alone says that there is nothing.
     const bool isPair = m_chart.panels.size() > 1 && !m_chart.series.empty();
     m_upper->setVisible(isPair);
-    m_upper->setPicture(pictureOfPanel(isPair ? 0 : 2), places);
-    m_lower->setPicture(pictureOfPanel(isPair ? 1 : 0), places);
+    const auto upper = pictureOfPanel(isPair ? 0 : 2);
+    const auto lower = pictureOfPanel(isPair ? 1 : 0);
+    m_upper->setPicture(upper, places);
+    m_lower->setPicture(lower, places);
+    m_key->setEntries(m_chart.series.empty() ? std::vector<KeyEntry>()
+                                             : keyOf({upper.get(), lower.get()}, charts::isTrend(subject.quantity),
+                                                     !m_chart.changes.empty()));
     align();
     keepChosen(run, name);
     const int count = static_cast<int>(m_chart.series.size());
@@ -333,6 +341,8 @@ void ChartView::paintOn(QPainter &painter)
         if (!panel->isHidden())
             panel->paintOn(painter, panel->geometry());
     }
+    if (!m_key->isHidden())
+        m_key->paintOn(painter, m_key->geometry());
 }
 
 } // namespace plateau::ui

@@ -15,6 +15,7 @@ class QScrollBar;
 
 namespace plateau::ui {
 
+class ChartKey;
 class PanelView;
 struct PanelPlaces;
 
@@ -80,6 +81,7 @@ private:
     const Theme &m_theme;
     PanelView *m_upper;
     PanelView *m_lower;
+    ChartKey *m_key;
     QScrollBar *m_bar;
     charts::ControlChart m_chart;
     std::optional<std::size_t> m_chosen;

@@ -26,6 +26,7 @@ Qt::PenStyle styleOf(LevelLine::Kind kind, bool isProvisional)
     case LevelLine::Kind::Centre:
         return Qt::SolidLine;
     case LevelLine::Kind::Warning:
+    case LevelLine::Kind::Threshold:
         return Qt::DotLine;
     case LevelLine::Kind::Action:
         return isProvisional ? Qt::DashDotDotLine : Qt::DashLine;
@@ -43,6 +44,20 @@ int rankOf(LevelLine::Kind kind)
     return kind == LevelLine::Kind::Centre ? 1 : 2;
 }
 
+QPen penOf(LevelLine::Kind kind, bool isProvisional, const Theme &theme)
+{
+    const bool isAction = rankOf(kind) == 0;
+    return {isAction ? theme.text() : theme.mutedText(), isAction ? 1.5 : 1.0, styleOf(kind, isProvisional)};
+}
+
+/// Its foot stands there.
+void paintFlag(QPainter &painter, const Theme &theme, const QPointF &foot)
+{
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(theme.colour(State::Info));
+    painter.drawPolygon(QPolygonF({foot, foot + QPointF(7, -4), foot + QPointF(0, -8)}));
+}
+
 void paintLevels(QPainter &painter, const Theme &theme, const PanelScene &scene)
 {
     std::vector<LevelLine> levels = scene.picture.levels;
@@ -51,9 +66,7 @@ void paintLevels(QPainter &painter, const Theme &theme, const PanelScene &scene)
     std::vector<double> written;
     for (const LevelLine &level : levels) {
         const double y = scene.y(level.value);
-        const bool isAction = rankOf(level.kind) == 0;
-        painter.setPen(QPen(isAction ? theme.text() : theme.mutedText(), isAction ? 1.5 : 1,
-                            styleOf(level.kind, scene.picture.isProvisional)));
+        painter.setPen(penOf(level.kind, scene.picture.isProvisional, theme));
         painter.drawLine(QPointF(scene.plot.left(), y), QPointF(scene.plot.right(), y));
         // Where its neighbour stands already, the sentence below the chart has the numbers.
         if (std::ranges::any_of(written,
@@ -95,10 +108,7 @@ void paintChanges(QPainter &painter, const Theme &theme, const PanelScene &scene
         painter.setPen(QPen(theme.colour(State::Info), 1, Qt::DashDotLine));
         painter.drawLine(QPointF(x, scene.plot.top()),
                          QPointF(x, standsAlone(scene, i) ? scene.plot.bottom() : scene.plot.top() + 6));
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(theme.colour(State::Info));
-        painter.drawPolygon(
-            QPolygonF({{x, scene.plot.top()}, {x + 7, scene.plot.top() - 4}, {x, scene.plot.top() - 8}}));
+        paintFlag(painter, theme, {x, scene.plot.top()});
         if (x + 10 < free)
             continue;
         double next = scene.plot.right();
@@ -248,6 +258,36 @@ void paintPanel(QPainter &painter, const Theme &theme, const PanelScene &scene)
     painter.setPen(QPen(theme.text(), 1, Qt::DotLine));
     painter.drawLine(QPointF(scene.x(*scene.chosen), scene.plot.top()),
                      QPointF(scene.x(*scene.chosen), scene.plot.bottom()));
+}
+
+void paintKeyShape(QPainter &painter, const Theme &theme, const QRectF &area, KeyShape shape)
+{
+    Marks marks(painter, theme);
+    const QPointF middle = area.center();
+    const auto line = [&](LevelLine::Kind kind) {
+        painter.setPen(penOf(kind, false, theme));
+        painter.drawLine(QPointF(area.left(), middle.y()), QPointF(area.right(), middle.y()));
+    };
+    switch (shape) {
+    case KeyShape::OutOfControl:
+        marks.paint(middle, State::Bad, panelMarkSize);
+        break;
+    case KeyShape::Warning:
+        marks.paint(middle, State::Attention, panelMarkSize);
+        break;
+    case KeyShape::LeftOut:
+        marks.cross(middle);
+        break;
+    case KeyShape::ActionLine:
+        line(LevelLine::Kind::Action);
+        break;
+    case KeyShape::WarningLine:
+        line(LevelLine::Kind::Warning);
+        break;
+    case KeyShape::Change:
+        paintFlag(painter, theme, middle + QPointF(-3, 4));
+        break;
+    }
 }
 
 } // namespace plateau::ui

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "ui/charts/chartkey.h"
 #include "ui/charts/panelview.h"
 
 namespace plateau::ui {
@@ -27,5 +28,7 @@ struct PanelScene {
 /// Levels with their labels, changes, days, uncertainty bars, points. The painter's font is the one to write
 /// in.
 void paintPanel(QPainter &painter, const Theme &theme, const PanelScene &scene);
+/// One shape of a panel in the middle of that area, a line across it.
+void paintKeyShape(QPainter &painter, const Theme &theme, const QRectF &area, KeyShape shape);
 
 } // namespace plateau::ui

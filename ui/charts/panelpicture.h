@@ -15,7 +15,7 @@ namespace plateau::ui {
 
 /// A level line of a panel.
 struct LevelLine {
-    enum class Kind { Centre, Warning, Action, Limit } kind = Kind::Centre;
+    enum class Kind { Centre, Warning, Action, Limit, Threshold } kind = Kind::Centre;
     double value = 0;
     /// "+3 s 104.1"
     QString label;

@@ -18,6 +18,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -54,6 +55,39 @@ QComboBox *narrowBox(QWidget *parent)
 
 enum class From { Earlier, Fixed };
 
+/// As high as its rules: the page around it scrolls, and nothing within that.
+class RuleList : public QListWidget
+{
+public:
+    explicit RuleList(QWidget *parent)
+        : QListWidget(parent)
+    {
+        setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    }
+
+protected:
+    void updateGeometries() override
+    {
+        QListWidget::updateGeometries();
+        const int high = contentsSize().height() + 2 * frameWidth();
+        if (contentsSize().height() > 0 && minimumHeight() != high)
+            setFixedHeight(high);
+    }
+    void currentChanged(const QModelIndex &current, const QModelIndex &previous) override
+    {
+        QListWidget::currentChanged(current, previous);
+        for (QWidget *around = parentWidget(); around && isVisible(); around = around->parentWidget()) {
+            auto *page = qobject_cast<QScrollArea *>(around);
+            if (!page)
+                continue;
+            const QRect rule = visualRect(current);
+            const QPoint middle = viewport()->mapTo(page->widget(), rule.center());
+            page->ensureVisible(middle.x(), middle.y(), 0, rule.height());
+            return;
+        }
+    }
+};
+
 } // namespace
 
 SettingsForm::SettingsForm(const Theme &theme, QWidget *parent)
@@ -74,7 +108,7 @@ SettingsForm::SettingsForm(const Theme &theme, QWidget *parent)
     , m_source(new QLineEdit(this))
     , m_date(new QLineEdit(this))
     , m_form(new QFormLayout)
-    , m_rules(new QListWidget(this))
+    , m_rules(new RuleList(this))
     , m_rulesTitle(plainLabel(tr("Out of control if"), this))
     , m_origin(plainLabel({}, this))
 {
@@ -85,7 +119,7 @@ SettingsForm::SettingsForm(const Theme &theme, QWidget *parent)
     QPushButton *save = button(theme, tr("Save these settings"), u"chartSave"_s, this);
     m_origin->setWordWrap(true);
     auto *layout = new QVBoxLayout(this);
-    layout->setContentsMargins({});
+    layout->setContentsMargins(theme.gap(), theme.gap(), theme.gap(), theme.gap()); // the tab draws a frame around it
     layout->setSpacing(theme.gap());
     layout->addLayout(m_form);
     layout->addWidget(m_earlier);
@@ -178,7 +212,6 @@ void SettingsForm::buildRules()
         item->setCheckState(Qt::Unchecked);
         item->setToolTip(tipText(item->text()));
     }
-    m_rules->setMinimumHeight(m_rules->sizeHintForRow(0) * 6);
     connect(m_rules, &QListWidget::itemChanged, this, &SettingsForm::onChange);
 }
 

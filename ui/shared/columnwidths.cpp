@@ -47,4 +47,19 @@ std::vector<int> columnWidths(std::vector<ColumnNeed> needs, int room, std::size
     return widths;
 }
 
+void shareEqually(std::vector<int> &widths, const std::vector<ColumnNeed> &needs, std::size_t from)
+{
+    if (from >= widths.size())
+        return;
+    const auto first = widths.begin() + static_cast<std::ptrdiff_t>(from);
+    const int sum = std::accumulate(first, widths.end(), 0);
+    const int each = sum / static_cast<int>(widths.size() - from);
+    for (std::size_t column = from; column < widths.size(); ++column) {
+        if (needs[column].least > each)
+            return;
+    }
+    std::fill(first, widths.end(), each);
+    widths.back() += sum - each * static_cast<int>(widths.size() - from);
+}
+
 } // namespace plateau::ui

@@ -19,5 +19,8 @@ struct ColumnNeed {
 /// go in then is scrolled to. More than that: what is first is cut no more, the other columns that are cut get it in
 /// proportion to what they lack, and only what then is left goes to the flexible one.
 std::vector<int> columnWidths(std::vector<ColumnNeed> needs, int room, std::size_t flexible);
+/// Gives the columns from that one on one width, their sum staying what it is; nothing changes where one of them needs more
+/// than that to be read. Pixels that do not go into it are the last one's.
+void shareEqually(std::vector<int> &widths, const std::vector<ColumnNeed> &needs, std::size_t from);
 
 } // namespace plateau::ui

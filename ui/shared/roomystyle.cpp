@@ -6,6 +6,7 @@
 #include "ui/shared/theme.h"
 
 #include <QHeaderView>
+#include <QLabel>
 #include <QPainter>
 #include <QStyleOption>
 
@@ -18,6 +19,9 @@ namespace {
 /// Between the edge of a cell and its words, in pixels; a style has 3 or so by itself.
 constexpr int margin = 5;
 
+/// What kerning takes of a caption at most.
+constexpr int ofKerning = 2;
+
 bool isHeadingOfTable(const QWidget *widget)
 {
     const auto *header = qobject_cast<const QHeaderView *>(widget);
@@ -29,6 +33,25 @@ bool isHeadingOfTable(const QWidget *widget)
 RoomyStyle::RoomyStyle(const QString &style)
     : QProxyStyle(style)
 {
+}
+
+void RoomyStyle::polish(QWidget *widget)
+{
+    QProxyStyle::polish(widget);
+    auto *caption = qobject_cast<QLabel *>(widget);
+    if (!caption || !caption->buddy())
+        return;
+    QMargins margins = caption->contentsMargins();
+    margins.setRight(std::max(margins.right(), ofKerning)); // once, however often it is polished
+    caption->setContentsMargins(margins);
+}
+
+void RoomyStyle::drawItemText(QPainter *painter, const QRect &area, int flags, const QPalette &palette, bool enabled,
+                              const QString &text, QPalette::ColorRole role) const
+{
+    const bool isUnderlined = (flags & Qt::TextShowMnemonic) && (flags & Qt::AlignLeft) && text.contains(u'&');
+    QProxyStyle::drawItemText(painter, isUnderlined ? area.adjusted(0, 0, ofKerning, 0) : area, flags, palette, enabled,
+                              text, role);
 }
 
 int RoomyStyle::pixelMetric(PixelMetric metric, const QStyleOption *option, const QWidget *widget) const

@@ -12,8 +12,8 @@ namespace plateau::ui {
 
 /// Any style, with more room at both sides of the cells of our tables: a number that stands to the right would else touch the
 /// words that begin beside it. Headings have as much, and so stand in line with what they head. What a box cannot show
-/// whole ends in dots. What the keys go to within a list or a table has an outline and not a veil over its words, which a dark
-/// ground swallows and which makes a chosen cell fainter than the rest of its row.
+/// whole ends in dots, and a caption has room for its last letter. What the keys go to within a list or a table has an outline
+/// and not a veil over its words, which a dark ground swallows and which makes a chosen cell fainter than the rest of its row.
 class RoomyStyle : public QProxyStyle
 {
     Q_OBJECT
@@ -25,6 +25,13 @@ public:
     int pixelMetric(PixelMetric metric, const QStyleOption *option, const QWidget *widget) const override;
     void drawPrimitive(PrimitiveElement element, const QStyleOption *option, QPainter *painter,
                        const QWidget *widget) const override;
+    /// A caption has room for its last letter: with the one that is underlined a text is drawn without its kerning, which the
+    /// size that it asks for counts in.
+    void polish(QWidget *widget) override;
+    using QProxyStyle::polish;
+    /// Into that room: a text is cut at the edge of its area.
+    void drawItemText(QPainter *painter, const QRect &area, int flags, const QPalette &palette, bool enabled,
+                      const QString &text, QPalette::ColorRole role = QPalette::NoRole) const override;
     void drawControl(ControlElement element, const QStyleOption *option, QPainter *painter,
                      const QWidget *widget) const override;
     void drawComplexControl(ComplexControl control, const QStyleOptionComplex *option, QPainter *painter,

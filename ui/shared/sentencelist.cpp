@@ -34,7 +34,7 @@ public:
         const int width = m_view->viewport()->width();
         const QRect text =
             option.fontMetrics.boundingRect(QRect(0, 0, width - left(option) - m_theme.gap(), 1 << 20),
-                                            Qt::TextWordWrap, shownNumbers(index.data(Qt::DisplayRole).toString()));
+                                            Qt::TextWordWrap, unbroken(shownNumbers(index.data(Qt::DisplayRole).toString())));
         return {width, std::max(text.height(), iconSide(option)) + 2 * m_theme.gap()};
     }
 
@@ -42,7 +42,7 @@ public:
     {
         QStyleOptionViewItem item = option;
         initStyleOption(&item, index);
-        const QString text = shownNumbers(std::exchange(item.text, {}));
+        const QString text = unbroken(shownNumbers(std::exchange(item.text, {})));
         item.icon = {};
         item.features &= ~QStyleOptionViewItem::HasDecoration;
         const QWidget *widget = option.widget;

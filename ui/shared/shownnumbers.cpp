@@ -123,9 +123,35 @@ QString shownFormula(const QString &text)
     return shownNumber(shown);
 }
 
+QString unbroken(QString text)
+{
+    // Behind a word joiner nothing is broken, and it has no width.
+    static const QRegularExpression unit(
+        u"(?<![\\w/])([kmµn]?g|m?mol|[mµ]?L|U)/(?:(100)[ \u00a0])?(?=(?:[kmµn]?g|[mµ]?L|m?mol|h|min)\\b|\\()"_s,
+        QRegularExpression::UseUnicodePropertiesOption);
+    static const QRegularExpression prefix(u"(?<![\\w-])([DL]|\\d)-(?=\\p{L})"_s,
+                                           QRegularExpression::UseUnicodePropertiesOption);
+    if (text.contains(u'/')) {
+        QString joined;
+        qsizetype from = 0;
+        for (auto found = unit.globalMatch(text); found.hasNext();) {
+            const QRegularExpressionMatch match = found.next();
+            joined += text.mid(from, match.capturedStart() - from) + match.captured(1) + u"/\u2060"_s;
+            if (match.hasCaptured(2))
+                joined += u"100\u00a0"_s;
+            from = match.capturedEnd();
+        }
+        text = joined + text.mid(from);
+    }
+    if (text.contains(u'-'))
+        text.replace(prefix, u"\\1-\u2060"_s);
+    return text;
+}
+
 QString shownCell(const QString &text, Qt::Alignment alignment, bool isFigure)
 {
-    static const QRegularExpression range(u"^-?\\d+(?:\\.\\d+)? \\w{1,3} -?\\d+(?:\\.\\d+)?$"_s); // "-0.1 bis 4"
+    static const QRegularExpression range(u"^-?\\d+(?:\\.\\d+)? \\w{1,3} -?\\d+(?:\\.\\d+)?$"_s,
+                                          QRegularExpression::UseUnicodePropertiesOption); // "-0.1 bis 4", "-0.1 à 4"
     const bool isNumber =
         (alignment & Qt::AlignRight) || (isFigure && (isNameLikeANumber(text) || range.match(text).hasMatch()));
     return isNumber ? shownNumber(text) : shownNumbers(text);
@@ -139,7 +165,7 @@ Qt::Alignment alignmentOf(const QVariant &value)
 void ShownNumbersDelegate::initStyleOption(QStyleOptionViewItem *option, const QModelIndex &index) const
 {
     QStyledItemDelegate::initStyleOption(option, index);
-    option->text = shownCell(option->text, option->displayAlignment, index.data(FigureRole).toBool());
+    option->text = unbroken(shownCell(option->text, option->displayAlignment, index.data(FigureRole).toBool()));
 }
 
 } // namespace plateau::ui

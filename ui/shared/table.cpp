@@ -91,6 +91,11 @@ void Table::setFlexibleMinimum(int characters)
     m_flexibleMinimum = characters;
 }
 
+void Table::setEqualColumns(int from)
+{
+    m_equalFrom = from;
+}
+
 void Table::setLimit(int characters)
 {
     m_limit = characters;
@@ -185,7 +190,7 @@ Table::Narrow Table::narrowOf(int column) const
     Narrow narrow;
     for (int row = 0; row < std::min(model()->rowCount(), mostMeasured); ++row) {
         const QModelIndex index = model()->index(row, column);
-        const QString text = shownNumbers(index.data().toString());
+        const QString text = unbroken(shownNumbers(index.data().toString()));
         const int beside = (index.data(Qt::DecorationRole).isValid() ? icon : 0) +
                            (index.data(Qt::CheckStateRole).isValid() ? tick : 0);
         const QFontMetrics metrics = metricsOf(index);
@@ -300,7 +305,9 @@ void Table::layOutColumns()
                 shown[place].least = std::min(shown[place].least, m_narrow[columns[place]].word);
         }
     }
-    const std::vector<int> widths = columnWidths(shown, room, flexible);
+    std::vector<int> widths = columnWidths(shown, room, flexible);
+    if (m_equalFrom >= 0)
+        shareEqually(widths, shown, static_cast<std::size_t>(std::ranges::lower_bound(columns, m_equalFrom) - columns.begin()));
     m_isLayingOut = true;
     for (std::size_t place = 0; place < widths.size(); ++place) {
         m_areRowsStale |= columnWidth(columns[place]) != widths[place];

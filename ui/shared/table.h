@@ -42,6 +42,8 @@ public:
     void setFlexibleMinimum(int characters);
     /// Widest that a column may be at the cost of another, in characters.
     void setLimit(int characters);
+    /// All columns from that one on are of one width, where there is room for the widest of them.
+    void setEqualColumns(int from);
     /// What tells the rows apart: cut only where the others cannot give way any more. It stands in one line, or, of a table
     /// with two in every row, in two.
     void setWholeColumn(int column);
@@ -102,6 +104,8 @@ private:
     int m_names = -1;
     int m_flexible = 0;
     int m_flexibleMinimum = 18;
+    /// First of those of one width; none as a rule.
+    int m_equalFrom = -1;
     int m_limit = 34;
     std::vector<ColumnNeed> m_needs;
     std::vector<Narrow> m_narrow;

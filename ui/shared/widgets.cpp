@@ -189,7 +189,6 @@ void addFormRow(QFormLayout *form, const QString &label, QWidget *widget, const 
     const auto *number = qobject_cast<NumberField *>(widget);
     auto *caption = new QLabel(number ? unitOnce(label, number->unit()) : label, form->parentWidget());
     caption->setBuddy(focus);
-    caption->setContentsMargins(0, 0, 2, 0); // an underlined letter is drawn without its kerning, which the hint counts in
     if (focus != widget) // a label names by itself only what stands beside it
         focus->setAccessibleName(QString(label).remove(u'&'));
     // In the middle of a field of one line, beside the first line of a larger one.

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/shared/wrappedheader.h"
 
+#include "ui/shared/shownnumbers.h"
+
 #include <QRegularExpression>
 #include <QStyle>
 #include <QStyleOptionHeader>
@@ -30,7 +32,7 @@ WrappedHeader::WrappedHeader(QWidget *parent)
 
 QString WrappedHeader::textOf(int section) const
 {
-    return model()->headerData(section, Qt::Horizontal).toString();
+    return unbroken(model()->headerData(section, Qt::Horizontal).toString());
 }
 
 int WrappedHeader::beside(int section) const
@@ -87,6 +89,7 @@ QSize WrappedHeader::sizeHint() const
 void WrappedHeader::initStyleOptionForIndex(QStyleOptionHeader *option, int section) const
 {
     QHeaderView::initStyleOptionForIndex(option, section);
+    option->text = unbroken(option->text);
     if (isBroken(section)) // what fits is not broken for a pixel
         option->textAlignment = Qt::Alignment::fromInt(option->textAlignment.toInt() | Qt::TextWordWrap);
 }

@@ -71,7 +71,7 @@ TEST(ChecksNotMade, NameWhatNoStandardHolds)
         evaluation::checksNotPlanned(test::sequentialMethod(), withStandardOf(u"first"_s));
     ASSERT_EQ(planned.size(), 1U);
     EXPECT_EQ(planned[0].severity, assay::Problem::Severity::Warning);
-    EXPECT_TRUE(planned[0].message.startsWith(u"No standard of this run holds Second"_s))
+    EXPECT_TRUE(planned[0].message.startsWith(u"no standard of this run holds Second"_s))
         << planned[0].message.toStdString();
 }
 

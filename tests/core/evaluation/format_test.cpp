@@ -87,3 +87,34 @@ TEST(Format, ABoundIsRoundedToItsSafeSide)
     EXPECT_EQ(upperBoundText(9.96, 2), u"10"_s);
     EXPECT_EQ(lowerBoundText(1234, 2), u"1200"_s);
 }
+
+TEST(Format, ASentenceBehindAColonBeginsSmall)
+{
+    const QLocale english(u"en_GB"_s);
+    EXPECT_EQ(afterColon(u"Only digits make a number."_s, english), u"only digits make a number."_s);
+    EXPECT_EQ(afterColon(u"A number is needed."_s, english), u"a number is needed."_s);
+    for (const QString &kept : {u"A2 is missing."_s, u"NADH is used up."_s, u"L-malic acid"_s, u"8 h"_s})
+        EXPECT_EQ(afterColon(kept, english), kept);
+    EXPECT_EQ(afterColon(u"L\u2019échantillon manque."_s, QLocale(u"fr_FR"_s)), u"l\u2019échantillon manque."_s);
+    EXPECT_EQ(afterColon(u"À saisir."_s, QLocale(u"fr_FR"_s)), u"à saisir."_s);
+    EXPECT_EQ(afterColon(u"Solo cifras."_s, QLocale(u"es_ES"_s)), u"solo cifras."_s);
+    EXPECT_EQ(afterColon(u"Nur Ziffern ergeben eine Zahl."_s, QLocale(u"de_DE"_s)), u"Nur Ziffern ergeben eine Zahl."_s);
+    EXPECT_EQ(afterColon(u"Only digits."_s, QLocale(u"nl_NL"_s)), u"only digits."_s) << "the window is English there";
+}
+
+TEST(Format, NamesAreJoinedAsTheLanguageDoes)
+{
+    const QStringList two{u"Ansa Velmer"_s, u"Ilka Brodovin"_s};
+    const QStringList three{u"A1"_s, u"A2"_s, u"A3"_s};
+    EXPECT_EQ(listed({}, QLocale(u"en_GB"_s)), QString());
+    EXPECT_EQ(listed({u"A1"_s}, QLocale(u"en_GB"_s)), u"A1"_s);
+    EXPECT_EQ(listed(two, QLocale(u"en_GB"_s)), u"Ansa Velmer and Ilka Brodovin"_s);
+    EXPECT_EQ(listed(three, QLocale(u"en_GB"_s)), u"A1, A2 and A3"_s);
+    EXPECT_EQ(listed(two, QLocale(u"de_DE"_s)), u"Ansa Velmer und Ilka Brodovin"_s);
+    EXPECT_EQ(listed(three, QLocale(u"de_DE"_s)), u"A1, A2 und A3"_s);
+    EXPECT_EQ(listed(two, QLocale(u"fr_FR"_s)), u"Ansa Velmer et Ilka Brodovin"_s);
+    EXPECT_EQ(listed(two, QLocale(u"es_ES"_s)), u"Ansa Velmer e Ilka Brodovin"_s) << "y before the sound of an i";
+    EXPECT_EQ(listed(three, QLocale(u"es_ES"_s)), u"A1, A2 y A3"_s);
+    EXPECT_EQ(listed({u"Ana"_s, u"Hielo"_s}, QLocale(u"es_ES"_s)), u"Ana y Hielo"_s);
+    EXPECT_EQ(listed(two, QLocale::c()), u"Ansa Velmer and Ilka Brodovin"_s);
+}

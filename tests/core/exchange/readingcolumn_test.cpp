@@ -84,35 +84,35 @@ TEST(ReadColumn, TakesAllOrNothingAndNamesTheFaultyPlaces)
     EXPECT_THAT(
         faultsOf(u"0.512\n0.4 98\nover\n0.505\n"_s),
         ElementsAre(
-            u"line 2, column 1: Write the number without thousands marks or blanks, e.g. 1500.2 or 1500,2."_s,
-            u"line 3, column 1: Only digits, one decimal mark and a sign make a number; no letters, no exponent."_s));
+            u"line 2, column 1: write the number without thousands marks or blanks, e.g. 1500.2 or 1500,2."_s,
+            u"line 3, column 1: only digits, one decimal mark and a sign make a number; no letters, no exponent."_s));
     ColumnMapping second;
     second.absorbanceColumn = 2;
     EXPECT_THAT(faultsOf(u"1\t0.512\n2\n3\t\n4\t0.5\n"_s, second),
-                ElementsAre(u"line 2, column 2: The line ends with column 1."_s,
-                            u"line 3, column 2: The cell is empty."_s));
+                ElementsAre(u"line 2, column 2: the line ends with column 1."_s,
+                            u"line 3, column 2: the cell is empty."_s));
     EXPECT_THAT(faultsOf(u"0.512\n\"0.498\n"_s),
                 ElementsAre(u"line 2, column 1: A quotation mark has no partner in the line."_s));
     EXPECT_THAT(
         faultsOf(u"0.512\n> 3.0\n"_s),
         ElementsAre(
-            u"line 2, column 1: It is a limit and not a reading; dilute and read again, or key what the display shows."_s));
+            u"line 2, column 1: it is a limit and not a reading; dilute and read again, or key what the display shows."_s));
     ColumnMapping point;
     point.decimal = DecimalSign::Point;
     EXPECT_THAT(
         faultsOf(u"0.512\n0,498\n"_s, point),
         ElementsAre(
-            u"line 2, column 1: It is written with a comma, but the decimal mark is set to the point."_s));
+            u"line 2, column 1: it is written with a comma, but the decimal mark is set to the point."_s));
     ColumnMapping named;
     named.tubeColumn = 2;
     EXPECT_THAT(faultsOf(u"0.512\t1\n0.498\t \n"_s, named),
-                ElementsAre(u"line 2, column 2: The cell is empty."_s));
+                ElementsAre(u"line 2, column 2: the cell is empty."_s));
 }
 
 TEST(ReadColumn, AnEmptyLineBetweenReadingsIsNoReadingAndMovesNone)
 {
     EXPECT_THAT(faultsOf(u"0.512\n\n0.498\n"_s),
-                ElementsAre(u"line 2: The line is empty; fill it in or leave out empty lines."_s));
+                ElementsAre(u"line 2: the line is empty; fill it in or leave out empty lines."_s));
     ColumnMapping leaving;
     leaving.leavesOutBlankLines = true;
     EXPECT_THAT(valuesOf(u"0.512\n\n0.498\n"_s, leaving), ElementsAre(0.512, 0.498));
@@ -133,7 +133,7 @@ TEST(ReadColumn, HasLimits)
     EXPECT_EQ(faultsOf(QString(longestColumnText + 1, u'1')).size(), 1);
     EXPECT_TRUE(faultsOf(QString(longestCell + 1, u'1'))
                     .constFirst()
-                    .startsWith(u"line 1, column 1: The cell is longer"_s));
+                    .startsWith(u"line 1, column 1: the cell is longer"_s));
     EXPECT_TRUE(faultsOf(u"0.5"_s + u"\t1"_s.repeated(mostColumns))
                     .constFirst()
                     .contains(u"more than 200 columns"_s));
