@@ -78,7 +78,7 @@ assay::Problems checksNotPlanned(const assay::Method &method, const run::Run &ru
     return {assay::warning(u"/standards"_s,
                            afterColon(CheckText::tr("No standard of this run holds %1, and the method judges its recovery (%2). "
                                                     "Add a standard or a control that does.")
-                                          .arg(listed(names), range)))};
+                                          .arg(andJoined(names), range)))};
 }
 
 } // namespace plateau::evaluation

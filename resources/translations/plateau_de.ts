@@ -179,6 +179,13 @@
         </message>
     </context>
     <context>
+        <name>plateau::assay::Listed</name>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::assay::Plausibility</name>
         <message>
             <source>takes %1 with no wait since the last addition; say how long to wait, even where it is short</source>
@@ -749,10 +756,6 @@
             <translation>Die Entscheidungsgrenze muss größer als 0 s und höchstens 100 s sein.</translation>
         </message>
         <message>
-            <source>, </source>
-            <translation>, </translation>
-        </message>
-        <message>
             <source>which is too wide to tell whether the %1 stated are right: it takes standards of more different ages</source>
             <translation>was zu breit ist, um zu sagen, ob die angegebenen %1 stimmen: Nötig sind Standards von unterschiedlicherem Alter</translation>
         </message>
@@ -1187,7 +1190,7 @@
         </message>
         <message>
             <source>At the wavelength you work at: the zero, with a cuvette of water set to zero once, read repeatedly; and one coloured cuvette (absorbance 0.5 to 1) taken out and put back each time.</source>
-            <translation>Bei der verwendeten Wellenlänge: der Nullpunkt, mit einer einmal auf null gesetzten Küvette mit Wasser, immer wieder abgelesen; und eine gefärbte Küvette (Extinktion 0,5 bis 1), die jedes Mal herausgenommen und wieder eingesetzt wird.</translation>
+            <translation>Bei der verwendeten Wellenlänge: mit einer Küvette Wasser einmal auf null stellen und den Nullpunkt wiederholt ablesen; dazu eine gefärbte Küvette (Extinktion 0,5 bis 1), die vor jeder Ablesung herausgenommen und wieder eingesetzt wird.</translation>
         </message>
         <message>
             <source>Standard deviation at most</source>
@@ -1199,7 +1202,7 @@
         </message>
         <message>
             <source>Resolution of the display</source>
-            <translation>Letzte angezeigte Stelle</translation>
+            <translation>Auflösung der Anzeige</translation>
         </message>
         <message>
             <source>The step of the display.</source>
@@ -1435,7 +1438,7 @@
         </message>
         <message>
             <source>at most %1, at least %2 left</source>
-            <translation>bis %1, %2 verblieben</translation>
+            <translation>höchstens %1, mindestens %2 verblieben</translation>
         </message>
         <message>
             <source>at least %1</source>
@@ -1491,7 +1494,7 @@
         </message>
         <message>
             <source>worst of %1</source>
-            <translation>knappster Fall von %1</translation>
+            <translation>ungünstigster von %1</translation>
         </message>
         <message>
             <source>laboratory's rule</source>
@@ -1968,7 +1971,7 @@
         </message>
         <message>
             <source>The method judges the recovery of a standard (%1), and no tube of this run held one or a control: nothing in the run shows what the assay recovered. Say in the reason why it may stand, or repeat it with a standard.</source>
-            <translation>Die Methode beurteilt die Wiederfindung eines Standards (%1), und kein Ansatz dieses Laufs enthielt einen Standard oder eine Kontrollprobe: Nichts im Lauf zeigt, was der Test wiederfindet. In der Begründung angeben, warum er gelten darf, oder ihn mit einem Standard wiederholen.</translation>
+            <translation>Die Methode beurteilt die Wiederfindung eines Standards (%1), und kein Ansatz dieses Laufs enthielt einen Standard oder eine Kontrollprobe: Nichts im Lauf zeigt, was der Test wiederfindet. Unter Grund angeben, warum der Lauf gelten darf, oder ihn mit einem Standard wiederholen.</translation>
         </message>
         <message>
             <source>the net signal is too low</source>
@@ -5229,7 +5232,7 @@
         </message>
         <message>
             <source>The newest %1 backups are kept, and the last of each of the latest %2 days and %3 months that have one, and of every year.</source>
-            <translation>Aufbewahrt werden die neuesten %1 Sicherungen, dazu die jeweils letzte der jüngsten %2 Tage und %3 Monate mit einer Sicherung und die letzte jedes Jahres.</translation>
+            <translation>Aufbewahrt werden die neuesten %1 Sicherungen, dazu die jeweils letzte der jüngsten %2 Tage und %3 Monate, in denen gesichert wurde, und die letzte jedes Jahres.</translation>
         </message>
         <message>
             <source>No backup was made in %1; the notebook itself is whole and nothing of it is lost: see that the folder is there, may be written to and has room.</source>
@@ -5657,7 +5660,7 @@
         </message>
         <message>
             <source>from its runs</source>
-            <translation>mit ihren Läufen verzeichnet</translation>
+            <translation>mit ihren Läufen eingetragen</translation>
         </message>
         <message>
             <source>shipped with an earlier program</source>
@@ -6781,7 +6784,7 @@
         </message>
         <message>
             <source>received from</source>
-            <translation>erhalten von</translation>
+            <translation>Einsender</translation>
         </message>
         <message>
             <source>role</source>
@@ -7213,7 +7216,7 @@
         </message>
         <message>
             <source>analyte molecules per molecule</source>
-            <translation>Analytmoleküle je Molekül</translation>
+            <translation>Analytmoleküle je Substanzmolekül</translation>
         </message>
         <message>
             <source>what was checked</source>
@@ -8663,7 +8666,7 @@ Läuft mit:
 %2
 Statusfarben: Okabe und Ito, Color Universal Design, 2008.
 
-Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschriften und die berufsrechtlichen Vorschriften. Der Name der Person auf einer Aufzeichnung ist, was eingegeben wurde, kein Identitätsnachweis.</translation>
+Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschriften und die Vorschriften für erlaubnispflichtige Tätigkeiten. Der Name der Person auf einer Aufzeichnung ist, was eingegeben wurde, kein Identitätsnachweis.</translation>
         </message>
     </context>
     <context>
@@ -8823,7 +8826,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Smallest that can be determined, in g/L</source>
-            <translation>Kleinster bestimmbarer Wert, in g/L</translation>
+            <translation>Nachweis- und Bestimmungsgrenze, in g/L</translation>
         </message>
         <message>
             <source>Smallest difference in absorbance that can be resolved</source>
@@ -8911,7 +8914,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Soon: one low tone. Now: two tones. Late: three high tones.</source>
-            <translation>Bald ist ein tiefer Ton, jetzt zwei, spät drei hohe.</translation>
+            <translation>Bald: ein tiefer Ton; jetzt: zwei höhere; spät: drei hohe.</translation>
         </message>
         <message>
             <source>The lead time has to be a whole number of seconds from 0 to %1.</source>
@@ -9054,7 +9057,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <name>plateau::ui::CellsTable</name>
         <message>
             <source>Type to fill a cell, Enter goes on, F2 changes what is there. Insert adds a row, Ctrl+Delete removes it, Alt+Up and Alt+Down move it, Ctrl+Z undoes.</source>
-            <translation>Tippen füllt eine Zelle, Enter geht weiter, F2 ändert den Inhalt. Einfg fügt eine Zeile ein, Strg+Entf entfernt sie, Alt+Auf und Alt+Ab verschieben sie, Strg+Z macht rückgängig.</translation>
+            <translation>Tippen füllt eine Zelle, Enter geht weiter, F2 ändert den Inhalt. Einfg fügt eine Zeile ein, Strg+Entf entfernt sie, Alt+↑ und Alt+↓ verschieben sie, Strg+Z macht rückgängig.</translation>
         </message>
         <message>
             <source>Insert row</source>
@@ -9078,6 +9081,45 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>The chart was not saved as %1: see that the folder is there, may be written to and has room.</source>
             <translation>Die Karte wurde nicht als %1 gespeichert: prüfen, ob der Ordner vorhanden ist, beschrieben werden darf und Platz hat.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ChartKey</name>
+        <message>
+            <source>outside a limit</source>
+            <translation>außerhalb eines Grenzwerts</translation>
+        </message>
+        <message>
+            <source>out of control</source>
+            <translation>außer Kontrolle</translation>
+        </message>
+        <message>
+            <source>warning</source>
+            <translation>Warnung</translation>
+        </message>
+        <message>
+            <source>left out</source>
+            <translation>ausgenommen</translation>
+        </message>
+        <message>
+            <source>decision limit</source>
+            <translation>Entscheidungsgrenze</translation>
+        </message>
+        <message>
+            <source>action limit</source>
+            <translation>Eingriffsgrenze</translation>
+        </message>
+        <message>
+            <source>warning limit</source>
+            <translation>Warngrenze</translation>
+        </message>
+        <message>
+            <source>change of lot, standard or control</source>
+            <translation>Wechsel von Charge, Standard oder Kontrolle</translation>
+        </message>
+        <message>
+            <source>Key of the chart</source>
+            <translation>Legende der Karte</translation>
         </message>
     </context>
     <context>
@@ -9294,7 +9336,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>For the budgets: standard uncertainty (k = 1) of %1.</source>
-            <translation>Standardunsicherheit für die Budgets (k = 1): %1.</translation>
+            <translation>Für die Budgets: Standardunsicherheit (k = 1) %1.</translation>
         </message>
         <message>
             <source>Back to the item  Esc</source>
@@ -9337,7 +9379,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Outcome</source>
-            <translation>Ausgang</translation>
+            <translation>Urteil</translation>
         </message>
         <message>
             <source>Found</source>
@@ -9414,7 +9456,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>For&amp;get</source>
-            <translation>&amp;Vergessen</translation>
+            <translation>&amp;Löschen</translation>
         </message>
         <message>
             <source>Ta&amp;ke the readings</source>
@@ -9430,15 +9472,15 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>not remembered</source>
-            <translation>nicht gemerkt</translation>
+            <translation>nicht gespeichert</translation>
         </message>
         <message>
             <source>Remem&amp;bered</source>
-            <translation>&amp;Gemerkt</translation>
+            <translation>&amp;Gespeichert</translation>
         </message>
         <message>
             <source>Re&amp;member as</source>
-            <translation>&amp;Merken als</translation>
+            <translation>S&amp;peichern als</translation>
         </message>
         <message>
             <source>&amp;Text with the readings</source>
@@ -9640,11 +9682,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Keep them elsewhere…</source>
-            <translation>Anders&amp;wo aufbewahren…</translation>
+            <translation>Anderer Sicherun&amp;gsordner…</translation>
         </message>
         <message>
             <source>For keeping elsewhere</source>
-            <translation>Zum Aufbewahren an anderer Stelle</translation>
+            <translation>Archiv und Export</translation>
         </message>
         <message>
             <source>An archive is a notebook of everything up to the end of a year, read-only; nothing is taken out of this one. An export is everything as JSON and CSV, with a page that says how to read it without the program; imported, it is the same notebook again.</source>
@@ -9750,7 +9792,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>They are written to %1 when the program starts, every hour and when it ends, if the notebook has changed; work goes on meanwhile. Each is opened and checked. %2</source>
-            <translation>Sie gehen nach %1, wenn sich das Laborjournal seit der letzten geändert hat: beim Programmstart, jede Stunde und beim Beenden, neben der Arbeit her. Jede wird geöffnet und geprüft. %2</translation>
+            <translation>Sie werden in %1 abgelegt, wenn sich das Laborjournal seit der letzten geändert hat: beim Programmstart, jede Stunde und beim Beenden, ohne die Arbeit zu unterbrechen. Jede wird geöffnet und geprüft. %2</translation>
         </message>
         <message>
             <source>Intact: %1 audit entries, %2 runs, %3 decisions evaluated and %4 checks of equipment worked out again with the same result. Audit head %5.</source>
@@ -10337,27 +10379,27 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>one reading:</source>
-            <translation>eine Ablesung:</translation>
+            <translation>einer Ablesung:</translation>
         </message>
         <message>
             <source>absorbance scale:</source>
-            <translation>Extinktionsskala:</translation>
+            <translation>der Extinktionsskala:</translation>
         </message>
         <message>
             <source>path length:</source>
-            <translation>Schichtdicke:</translation>
+            <translation>der Schichtdicke:</translation>
         </message>
         <message>
             <source>a volume:</source>
-            <translation>ein Volumen:</translation>
+            <translation>eines Volumens:</translation>
         </message>
         <message>
             <source>one weighing:</source>
-            <translation>eine Wägung:</translation>
+            <translation>einer Wägung:</translation>
         </message>
         <message>
             <source>temperature:</source>
-            <translation>Temperatur:</translation>
+            <translation>der Temperatur:</translation>
         </message>
         <message>
             <source>The name</source>
@@ -10420,7 +10462,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>What it is</source>
-            <translation>Was es ist</translation>
+            <translation>Art</translation>
         </message>
         <message>
             <source>State</source>
@@ -10428,7 +10470,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Next check due</source>
-            <translation>Geprüft bis</translation>
+            <translation>Nächste Prüfung</translation>
         </message>
         <message>
             <source>Volume</source>
@@ -10896,11 +10938,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>To what was read before (Alt+Left)</source>
-            <translation>Zu dem, was vorher gelesen wurde (Alt+Links)</translation>
+            <translation>Zu dem, was vorher gelesen wurde (Alt+←)</translation>
         </message>
         <message>
             <source>To what was read after it (Alt+Right)</source>
-            <translation>Zu dem, was danach gelesen wurde (Alt+Rechts)</translation>
+            <translation>Zu dem, was danach gelesen wurde (Alt+→)</translation>
         </message>
         <message>
             <source>Back</source>
@@ -11022,11 +11064,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <name>plateau::ui::InstrumentIntake</name>
         <message>
             <source>Not remembered</source>
-            <translation>Nicht gemerkt</translation>
+            <translation>Nicht gespeichert</translation>
         </message>
         <message>
             <source>What was set is used now, but not remembered for the next time: %1 can't be written.</source>
-            <translation>Das Eingestellte gilt jetzt, wird aber nicht für das nächste Mal gemerkt: %1 kann nicht geschrieben werden.</translation>
+            <translation>Das Eingestellte gilt jetzt, wird aber nicht für das nächste Mal gespeichert: %1 kann nicht geschrieben werden.</translation>
         </message>
         <message>
             <source>Not listening to a photometer.</source>
@@ -11060,7 +11102,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;What it is</source>
-            <translation>&amp;Was es ist</translation>
+            <translation>Ar&amp;t</translation>
         </message>
         <message>
             <source>N&amp;ame</source>
@@ -11108,7 +11150,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then replaces the list's uncertainty, and a run that used one which failed or was overdue says so.</source>
-            <translation>Pipetten, Messkolben und dem Photometer die Namen geben, die sie unter Labor haben: Was eine Prüfung findet, ersetzt dann die Unsicherheit der Liste, und ein Lauf sagt es, wenn eines davon nicht bestanden hatte oder überfällig war.</translation>
+            <translation>Pipetten, Messkolben und dem Photometer die Namen geben, die sie unter Labor haben: Was eine Prüfung findet, ersetzt dann die Unsicherheit der Liste, und ein Lauf sagt es, wenn bei einem davon eine Prüfung nicht bestanden oder überfällig war.</translation>
         </message>
         <message>
             <source>Back  Esc</source>
@@ -11215,7 +11257,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Standard uncertainty (k = 1) of %1.</source>
-            <translation>Standardunsicherheit (k = 1): %1.</translation>
+            <translation>Standardunsicherheit (k = 1) %1.</translation>
         </message>
         <message>
             <source>Source: %1.</source>
@@ -11250,7 +11292,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>To the next field or button, to the one before</source>
-            <translation>Zum nächsten Feld oder zur nächsten Schaltfläche, zu der davor</translation>
+            <translation>Zum nächsten Feld oder zur nächsten Schaltfläche, mit Umschalt zurück</translation>
         </message>
         <message>
             <source>Alt and the underlined letter</source>
@@ -11282,11 +11324,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Back to the list, or leave what was begun; asks about anything not stored</source>
-            <translation>Zurück zur Liste, oder das Begonnene verlassen; bei nicht Gespeichertem wird gefragt</translation>
+            <translation>Zurück zur Liste, oder das Begonnene verlassen; vor dem Verlust von Ungespeichertem wird gefragt</translation>
         </message>
         <message>
             <source>Down</source>
-            <translation>Pfeil ab</translation>
+            <translation>↓</translation>
         </message>
         <message>
             <source>In a field with an arrow: what is offered; in a search: into the list</source>
@@ -11350,7 +11392,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Up, Down</source>
-            <translation>Pfeil auf, Pfeil ab</translation>
+            <translation>↑, ↓</translation>
         </message>
         <message>
             <source>The tube before, the next one</source>
@@ -11370,7 +11412,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Up, Down, Page Up, Page Down, Home, End</source>
-            <translation>Pfeil auf, Pfeil ab, Bild auf, Bild ab, Pos1, Ende</translation>
+            <translation>↑, ↓, Bild ↑, Bild ↓, Pos1, Ende</translation>
         </message>
         <message>
             <source>From tube to tube</source>
@@ -11418,7 +11460,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Left, Right</source>
-            <translation>Links, Rechts</translation>
+            <translation>←, →</translation>
         </message>
         <message>
             <source>From point to point</source>
@@ -11426,7 +11468,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Ctrl+Left, Ctrl+Right</source>
-            <translation>Strg+Links, Strg+Rechts</translation>
+            <translation>Strg+←, Strg+→</translation>
         </message>
         <message>
             <source>From one point out of control to the next</source>
@@ -11434,7 +11476,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Page Up, Page Down</source>
-            <translation>Bild auf, Bild ab</translation>
+            <translation>Bild ↑, Bild ↓</translation>
         </message>
         <message>
             <source>Ten points on</source>
@@ -11478,7 +11520,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Alt+Up, Alt+Down</source>
-            <translation>Alt+Auf, Alt+Ab</translation>
+            <translation>Alt+↑, Alt+↓</translation>
         </message>
         <message>
             <source>Move the row</source>
@@ -11558,7 +11600,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Alt+Left, Alt+Right</source>
-            <translation>Alt+Links, Alt+Rechts</translation>
+            <translation>Alt+←, Alt+→</translation>
         </message>
         <message>
             <source>To the page read before, to the one after it</source>
@@ -12255,6 +12297,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>There is nothing to save: it was saved like this already.</source>
             <translation>Es gibt nichts zu speichern: Es wurde bereits so gespeichert.</translation>
         </message>
+        <message>
+            <source>Version %1, saved by %2, %3.</source>
+            <translation>Version %1, gespeichert von %2, %3.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LimitsSection</name>
@@ -12455,7 +12501,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>A result is judged as: %1, %2 in %3.</source>
-            <translation>Ein Ergebnis wird beurteilt als: %1, %2 in %3.</translation>
+            <translation>Ein Ergebnis wird beurteilt nach: %1, %2 in %3.</translation>
         </message>
         <message>
             <source>Back to the list  Esc</source>
@@ -12514,15 +12560,15 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Inside only up to the guard band before the limit, outside beyond the limit; between the two it cannot be decided.</source>
-            <translation>Innerhalb nur bis zum Schutzband vor dem Grenzwert, außerhalb jenseits des Grenzwerts; dazwischen nicht entscheidbar.</translation>
+            <translation>Innerhalb nur, wenn mindestens das Schutzband zum Grenzwert frei bleibt; außerhalb jenseits des Grenzwerts; dazwischen nicht entscheidbar.</translation>
         </message>
         <message>
             <source>Inside up to the limit, outside only from the guard band beyond it; between the two it cannot be decided.</source>
-            <translation>Innerhalb bis zum Grenzwert, außerhalb erst ab dem Schutzband dahinter; dazwischen nicht entscheidbar.</translation>
+            <translation>Innerhalb bis zum Grenzwert; außerhalb erst mehr als das Schutzband jenseits davon; dazwischen nicht entscheidbar.</translation>
         </message>
         <message>
             <source>Inside only up to the guard band before the limit, outside only from the guard band beyond it; between the two it cannot be decided.</source>
-            <translation>Innerhalb nur bis zum Schutzband vor dem Grenzwert, außerhalb erst ab dem Schutzband dahinter; dazwischen nicht entscheidbar.</translation>
+            <translation>Innerhalb nur, wenn mindestens das Schutzband zum Grenzwert frei bleibt; außerhalb erst mehr als das Schutzband jenseits des Grenzwerts; dazwischen nicht entscheidbar.</translation>
         </message>
     </context>
     <context>
@@ -12677,7 +12723,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <name>plateau::ui::ListenDialog</name>
         <message>
             <source>What the sample lines give</source>
-            <translation>Was die Probezeilen ergeben</translation>
+            <translation>Was die Beispielzeilen ergeben</translation>
         </message>
         <message>
             <source>Lines that came in, the last one on top</source>
@@ -12689,7 +12735,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>For&amp;get</source>
-            <translation>Verge&amp;ssen</translation>
+            <translation>Lö&amp;schen</translation>
         </message>
         <message>
             <source>&amp;Use the lines that came in</source>
@@ -12713,7 +12759,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Give the photometer a name to remember it by.</source>
-            <translation>Dem Photometer einen Namen geben, um es zu merken.</translation>
+            <translation>Dem Photometer einen Namen geben, um es zu speichern.</translation>
         </message>
         <message>
             <source>Connect before readings are taken.</source>
@@ -12741,7 +12787,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>to remember it by</source>
-            <translation>zum Merken</translation>
+            <translation>zum Speichern</translation>
         </message>
         <message>
             <source>How a line is read</source>
@@ -12753,7 +12799,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Try it &amp;out on sample lines</source>
-            <translation>An &amp;Probezeilen ausprobieren</translation>
+            <translation>An Beispielzeilen aus&amp;probieren</translation>
         </message>
         <message>
             <source>What came in, the last line on top</source>
@@ -12807,7 +12853,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>%1. On a report it is at most 48 mm wide and 20 mm high.</source>
-            <translation>%1. Auf einem Bericht ist es höchstens 48 mm breit und 20 mm hoch.</translation>
+            <translation>%1. Im Bericht höchstens 48 mm breit und 20 mm hoch.</translation>
         </message>
         <message>
             <source>A PNG or SVG picture; reports without one begin with the name alone.</source>
@@ -13030,7 +13076,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>According to the ledger: %1; ticked in runs: %2; left: %3.</source>
-            <translation>Bestandsliste: %1; davon in Läufen verbraucht: %2; übrig: %3.</translation>
+            <translation>Bestandsliste: %1; davon in Läufen abgehakt: %2; übrig: %3.</translation>
         </message>
         <message>
             <source>It was opened</source>
@@ -13038,7 +13084,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Some was taken, keyed by hand</source>
-            <translation>Außerhalb eines Laufs entnommen</translation>
+            <translation>Entnommen, von Hand eingetragen</translation>
         </message>
         <message>
             <source>Some was spilt or discarded</source>
@@ -13122,15 +13168,15 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>use by: %1</source>
-            <translation>verwendbar bis: %1</translation>
+            <translation>verwendbar bis %1</translation>
         </message>
         <message>
             <source>the label says: %1</source>
-            <translation>das Etikett sagt: %1</translation>
+            <translation>laut Etikett bis %1</translation>
         </message>
         <message>
             <source>dissolved: %1, in %2</source>
-            <translation>gelöst: %1, in %2</translation>
+            <translation>gelöst am %1, in %2</translation>
         </message>
         <message>
             <source>keeps once dissolved: %1 days</source>
@@ -13138,7 +13184,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>filled: %1</source>
-            <translation>gefüllt: %1</translation>
+            <translation>gefüllt am %1</translation>
         </message>
         <message>
             <source>keeps as stored: %1 days</source>
@@ -13146,7 +13192,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>storage: %1</source>
-            <translation>liegt: %1</translation>
+            <translation>aufbewahrt in: %1</translation>
         </message>
         <message>
             <source>It is dry: its volume begins when it is dissolved.</source>
@@ -13198,7 +13244,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Left according to the ledger: %1; ticked in runs: none.</source>
-            <translation>Laut Bestandsliste übrig: %1; Läufe haben nichts entnommen.</translation>
+            <translation>Laut Bestandsliste übrig: %1; in Läufen abgehakte Entnahme: keine.</translation>
         </message>
         <message>
             <source>opened on %1</source>
@@ -13218,7 +13264,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Left according to the ledger: %1; taken, keyed by hand: %2; ticked in runs: none.</source>
-            <translation>Laut Bestandsliste übrig: %1; außerhalb von Läufen entnommen: %2, in Läufen: nichts.</translation>
+            <translation>Laut Bestandsliste übrig: %1; von Hand eingetragene Entnahme: %2; in Läufen abgehakt: keine.</translation>
         </message>
     </context>
     <context>
@@ -13728,10 +13774,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>wird als Version 1 gespeichert</translation>
         </message>
         <message>
-            <source>%1 (%2)</source>
-            <translation>%1 (%2)</translation>
-        </message>
-        <message>
             <source>A method without a name yet</source>
             <translation>Eine Methode noch ohne Namen</translation>
         </message>
@@ -14106,7 +14148,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>on record</source>
-            <translation>verzeichnet</translation>
+            <translation>nur aufbewahrt</translation>
         </message>
     </context>
     <context>
@@ -14498,7 +14540,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>What is from memory was set down by whoever wrote the method, for a shipped one by the makers of the program, without a published source.</source>
-            <translation>Was aus dem Gedächtnis ist, hat niedergeschrieben, wer die Methode verfasst hat, bei mitgelieferten die Hersteller des Programms, ohne veröffentlichte Quelle.</translation>
+            <translation>„Aus dem Gedächtnis“ heißt: ohne veröffentlichte Quelle niedergeschrieben vom Verfasser der Methode, bei mitgelieferten Methoden von den Herstellern des Programms.</translation>
         </message>
     </context>
     <context>
@@ -14517,7 +14559,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Origin</source>
-            <translation>Woher sie stammt</translation>
+            <translation>Herkunft</translation>
         </message>
         <message>
             <source>Runs</source>
@@ -14841,11 +14883,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Repea&amp;t passphrase</source>
-            <translation>&amp;Dieselbe erneut</translation>
+            <translation>Passphrase wie&amp;derholen</translation>
         </message>
         <message>
             <source>At least 8 characters; several words that only its owner would put together make a good one. Its owner types it.</source>
-            <translation>Mindestens 8 Zeichen; mehrere Wörter, die nur die Person selbst so zusammenstellen würde, ergeben eine gute. Sie gibt sie selbst ein.</translation>
+            <translation>Mindestens 8 Zeichen; mehrere Wörter, die nur die Person selbst so zusammenstellen würde, ergeben eine gute. Die Person gibt die Passphrase selbst ein.</translation>
         </message>
         <message>
             <source>&amp;Reason</source>
@@ -14857,7 +14899,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Si&amp;gner's passphrase</source>
-            <translation>Passphrase der oben &amp;genannten Person</translation>
+            <translation>Passphrase der si&amp;gnierenden Person</translation>
         </message>
         <message>
             <source>&amp;Store it</source>
@@ -14979,7 +15021,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Decisions are signed by these people, each with a passphrase. Choose one to change; every change is signed.</source>
-            <translation>Entscheidungen werden von diesen Personen signiert, jede mit einer Passphrase. Eine zum Ändern wählen; jede Änderung wird signiert.</translation>
+            <translation>Entscheidungen werden von diesen Personen signiert, jede mit eigener Passphrase. Zum Ändern eine Person wählen; jede Änderung wird signiert.</translation>
         </message>
         <message>
             <source>Nobody is set up yet.
@@ -15172,10 +15214,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>%1 of tube %2 is not read yet, and after %3 it cannot be. Read it first, or press the key again to tick all the same.</source>
             <translation>%1 von Ansatz %2 ist noch nicht abgelesen, und nach %3 ist das nicht mehr möglich. Zuerst ablesen, oder die Taste erneut drücken, um trotzdem abzuhaken.</translation>
-        </message>
-        <message>
-            <source>, </source>
-            <translation>, </translation>
         </message>
         <message>
             <source>taken back at once</source>
@@ -15633,7 +15671,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Run a control of &amp;known value</source>
-            <translation>Kontrollprobe mit ein&amp;gegebenem Wert mitführen</translation>
+            <translation>Kontrollprobe mit bekanntem &amp;Gehalt mitführen</translation>
         </message>
         <message>
             <source>Liquid</source>
@@ -15724,7 +15762,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Queue</source>
-            <translation>Warteliste</translation>
+            <translation>Wartende Proben</translation>
         </message>
         <message>
             <source>Method</source>
@@ -15792,7 +15830,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1. Nothing stands in the way, but look at this:</source>
-            <translation>%1. Nichts steht im Weg, aber das ansehen:</translation>
+            <translation>%1. Nichts steht im Weg, aber zu beachten:</translation>
         </message>
         <message>
             <source>%1. Nothing stands in the way.</source>
@@ -15933,7 +15971,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Analyte &amp;molecules per molecule of substance</source>
-            <translation>Analyt&amp;moleküle je Molekül der Substanz</translation>
+            <translation>Analyt&amp;moleküle je Substanzmolekül</translation>
         </message>
         <message>
             <source>F&amp;lask</source>
@@ -15953,7 +15991,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Ma&amp;de</source>
-            <translation>Her&amp;gestellt am</translation>
+            <translation>Her&amp;gestellt</translation>
         </message>
         <message>
             <source>% per hour</source>
@@ -16025,7 +16063,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Wear what your local safety rules and the supplier's sheet ask for; they come first.</source>
-            <translation>Tragen, was die örtlichen Sicherheitsvorschriften und das Datenblatt des Lieferanten verlangen; sie haben Vorrang.</translation>
+            <translation>Schutzausrüstung tragen, wie die örtlichen Sicherheitsvorschriften und das Sicherheitsdatenblatt des Lieferanten sie verlangen; diese haben Vorrang.</translation>
         </message>
         <message>
             <source>Add the substance first: it says purity and molar mass.</source>
@@ -16160,11 +16198,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Item</source>
-            <translation>Was</translation>
+            <translation>Angabe</translation>
         </message>
         <message>
             <source>Value</source>
-            <translation>Wie</translation>
+            <translation>Wert</translation>
         </message>
         <message>
             <source>Run</source>
@@ -16208,7 +16246,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Recovery over its life, for all of this substance</source>
-            <translation>Wiederfindung über die Lebensdauer, von allem aus dieser Substanz</translation>
+            <translation>Wiederfindung nach Alter, alle Standards aus dieser Substanz</translation>
         </message>
         <message>
             <source>Analyte molecules per molecule of substance</source>
@@ -16679,7 +16717,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Each bottle has a line of its own in the book; water and buffers count too. Name the reagent as the methods do, so that plans find it.</source>
-            <translation>Jede Flasche hat im Buch eine eigene Zeile; auch Wasser und Puffer zählen. Das Reagenz so nennen wie die Methoden, damit Pläne es finden.</translation>
+            <translation>Jedes Gebinde hat im Buch eine eigene Zeile, auch solche mit Wasser oder Puffer. Das Reagenz so nennen wie die Methoden, damit Pläne es finden.</translation>
         </message>
         <message>
             <source>Vol&amp;ume in it (mL)</source>
@@ -17420,7 +17458,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Save as PDF…</source>
-            <translation>&amp;Datei wählen…</translation>
+            <translation>&amp;Speichern unter…</translation>
         </message>
         <message>
             <source>%1: %2.</source>
@@ -17470,7 +17508,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>These stand at the head of every report. What is left empty becomes a line to write on.</source>
-            <translation>Dies steht am Kopf jedes Berichts. Was leer bleibt, wird zu einer Zeile zum Ausfüllen.</translation>
+            <translation>Dies steht im Kopf jedes Berichts. Was leer bleibt, wird zu einer Zeile zum Ausfüllen.</translation>
         </message>
         <message>
             <source>telephone, e-mail, a person</source>
@@ -17722,7 +17760,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Nobody has chosen: until somebody does, the last accepted one counts.</source>
-            <translation>Niemand hat gewählt: Bis dahin zählt das letzte angenommene.</translation>
+            <translation>Noch hat niemand gewählt; bis dahin zählt das letzte angenommene.</translation>
         </message>
         <message>
             <source>signed</source>
@@ -17747,8 +17785,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message numerus="yes">
             <source>These results were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</source>
             <translation>
-                <numerusform>Diese Ergebnisse wurden innerhalb von %n Tag angenommen. Falls sie von zwei Proben desselben Namens stammen, im Plan jeder ihren Eingangstag geben: Ein Name, der an einem anderen Tag einging, ist eine andere Probe.</numerusform>
-                <numerusform>Diese Ergebnisse wurden über %n Tage verteilt angenommen. Falls sie von zwei Proben desselben Namens stammen, im Plan jeder ihren Eingangstag geben: Ein Name, der an einem anderen Tag einging, ist eine andere Probe.</numerusform>
+                <numerusform>Diese Ergebnisse wurden innerhalb von %n Tag angenommen. Falls sie von zwei Proben desselben Namens stammen, im Plan jeder ihren Eingangstag geben: Derselbe Name mit anderem Eingangstag ist eine andere Probe.</numerusform>
+                <numerusform>Diese Ergebnisse wurden über %n Tage verteilt angenommen. Falls sie von zwei Proben desselben Namens stammen, im Plan jeder ihren Eingangstag geben: Derselbe Name mit anderem Eingangstag ist eine andere Probe.</numerusform>
             </translation>
         </message>
     </context>
@@ -17954,10 +17992,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
     <context>
         <name>plateau::ui::ReviewRuleWords</name>
         <message>
-            <source>, </source>
-            <translation>, </translation>
-        </message>
-        <message>
             <source>A reviewer or a head decides here; %1 is an analyst.</source>
             <translation>Hier entscheidet ein Bewerter oder die Laborleitung, und %1 hat die Rolle Analytiker.</translation>
         </message>
@@ -17967,7 +18001,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>May decide: %1.</source>
-            <translation>Entscheiden darf: %1.</translation>
+            <translation>Zur Entscheidung berechtigt: %1.</translation>
         </message>
         <message>
             <source>accepted: read again, and the reading is right</source>
@@ -18077,7 +18111,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>No check failed for this result.</source>
-            <translation>Keine Prüfung dieses Ergebnisses ist fehlgeschlagen.</translation>
+            <translation>Keine Prüfung beanstandet dieses Ergebnis.</translation>
         </message>
     </context>
     <context>
@@ -18139,7 +18173,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Calibrated by</source>
-            <translation>Kalibriert über</translation>
+            <translation>Kalibrierung</translation>
         </message>
         <message>
             <source>Started</source>
@@ -18434,7 +18468,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Delete filter</source>
-            <translation>Vergessen</translation>
+            <translation>Löschen</translation>
         </message>
         <message>
             <source>&amp;Compare the two</source>
@@ -19694,7 +19728,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Take from the &amp;queue…</source>
-            <translation>Aus der &amp;Warteliste übernehmen…</translation>
+            <translation>&amp;Wartende Proben übernehmen…</translation>
         </message>
         <message>
             <source>P&amp;ropose dilutions</source>
@@ -19816,7 +19850,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Spike (mL)</source>
-            <translation>Aufstockung mit dem Standard (mL)</translation>
+            <translation>Aufstockung (mL)</translation>
         </message>
         <message>
             <source>Product</source>
@@ -19903,7 +19937,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Complete what is known…</source>
-            <translation>Bekanntes &amp;ergänzen…</translation>
+            <translation>Angaben &amp;ergänzen…</translation>
         </message>
         <message>
             <source>%1: %2.</source>
@@ -20190,7 +20224,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Received from</source>
-            <translation>Erhalten von</translation>
+            <translation>Einsender</translation>
         </message>
         <message>
             <source>Expected</source>
@@ -20221,7 +20255,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <name>plateau::ui::ShelfModel</name>
         <message>
             <source>Why it waits</source>
-            <translation>Warum sie wartet</translation>
+            <translation>Grund</translation>
         </message>
     </context>
     <context>
@@ -20571,7 +20605,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Analyte molecules per molecule</source>
-            <translation>Analytmoleküle je Molekül</translation>
+            <translation>Analytmoleküle je Substanzmolekül</translation>
         </message>
         <message>
             <source>Weighed</source>
@@ -20716,7 +20750,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>lo&amp;t</source>
-            <translation>Nur Char&amp;ge</translation>
+            <translation>Char&amp;ge</translation>
         </message>
         <message>
             <source>by p&amp;erson</source>
@@ -21023,7 +21057,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Judge whether a second rack fits in between</source>
-            <translation>Zweites Rack in den Wartezeiten &amp;beurteilen</translation>
+            <translation>Zweites Rack in den Wartezeiten &amp;berücksichtigen</translation>
         </message>
         <message>
             <source>Time at the bench</source>
@@ -21162,7 +21196,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Waiting to be run</source>
-            <translation>Warten auf einen Lauf</translation>
+            <translation>Wartende Proben</translation>
         </message>
         <message>
             <source>No sample waits. Samples are registered under Samples; repeats that decided runs advise come by themselves.</source>
@@ -21213,7 +21247,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Concerning</source>
-            <translation>Woran</translation>
+            <translation>Betrifft</translation>
         </message>
         <message>
             <source>Before</source>
@@ -21624,11 +21658,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>The source is given below each number. Type over a number to change it for this run only; clear it to restore it.</source>
-            <translation>Unter jeder Zahl steht, wer sie verantwortet. Eine überschreiben, um nur für diesen Lauf eine andere zu nehmen; leeren, um zurückzugehen.</translation>
+            <translation>Unter jeder Zahl steht, woher sie stammt. Eine überschreiben, um nur für diesen Lauf eine andere zu nehmen; leeren, um zum alten Wert zurückzukehren.</translation>
         </message>
         <message>
             <source>Still common practice: %1 of %2; set your own under Books, Laboratory.</source>
-            <translation>Gängige Praxis, bis das Labor unter Bücher, Labor eigene Werte angibt: %1 von %2.</translation>
+            <translation>Gängige Praxis, bis das Labor unter Bücher, Labor eigene Werte angibt: %1 von %2 Zahlen.</translation>
         </message>
         <message>
             <source>Typed for this run: %1.</source>
@@ -21762,7 +21796,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1 is worked out as soon as a run by %2 with the same samples, of the same week, is accepted.</source>
-            <translation>%1 wird berechnet, sobald ein Lauf nach %2 mit denselben Proben, aus derselben Woche, angenommen ist.</translation>
+            <translation>%1 wird berechnet, sobald ein Lauf mit denselben Proben, aus derselben Woche, angenommen ist; Methode: %2.</translation>
         </message>
         <message>
             <source> and </source>
@@ -21790,7 +21824,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1 Not made, though the method asks for it: %2.</source>
-            <translation>%1 Nicht möglich, obwohl die Methode es verlangt: %2.</translation>
+            <translation>%1 Nicht möglich, obwohl von der Methode verlangt: %2.</translation>
         </message>
     </context>
     <context>
@@ -21829,7 +21863,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Why it waits</source>
-            <translation>Warum sie wartet</translation>
+            <translation>Grund</translation>
         </message>
         <message>
             <source>Received</source>
@@ -21927,7 +21961,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Analyte molecules per molecule</source>
-            <translation>Analytmoleküle je Molekül</translation>
+            <translation>Analytmoleküle je Substanzmolekül</translation>
         </message>
         <message>
             <source>Purity</source>
@@ -21955,7 +21989,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Wear what your local safety rules and the supplier's sheet ask for; they come first.</source>
-            <translation>Tragen, was die örtlichen Sicherheitsvorschriften und das Datenblatt des Lieferanten verlangen; sie haben Vorrang.</translation>
+            <translation>Schutzausrüstung tragen, wie die örtlichen Sicherheitsvorschriften und das Sicherheitsdatenblatt des Lieferanten sie verlangen; diese haben Vorrang.</translation>
         </message>
         <message>
             <source>Enter the strength wanted, the flask, the substance's molar mass, and a purity of more than 0 and at most 100 %: then the mass to weigh stands here.</source>
@@ -22026,7 +22060,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Mark what is next as &amp;done</source>
-            <translation>Das Nächste ist jetzt &amp;erledigt</translation>
+            <translation>Nächstes als &amp;erledigt markieren</translation>
         </message>
         <message>
             <source>&amp;Take back the last mark</source>

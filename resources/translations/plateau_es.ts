@@ -125,7 +125,7 @@
         </message>
         <message>
             <source>%1 has its preparation already; say all of it in one text</source>
-            <translation>%1 ya tiene su preparación; dígala entera en un solo texto</translation>
+            <translation>%1 ya tiene su preparación; descríbala entera en un solo texto</translation>
         </message>
         <message>
             <source>the reaction</source>
@@ -144,7 +144,7 @@
         <name>plateau::assay::Label</name>
         <message>
             <source>it holds the character %1, which reorders the line; write it without</source>
-            <translation>contiene el signo %1, que reordena la línea; escríbalo sin él</translation>
+            <translation>contiene el carácter %1, que reordena la línea; escríbalo sin él</translation>
         </message>
         <message>
             <source>it holds the control character %1; write it without</source>
@@ -176,6 +176,13 @@
         <message>
             <source>%1 cannot be used: %2</source>
             <translation>%1 no se puede usar: %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::assay::Listed</name>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
         </message>
     </context>
     <context>
@@ -434,15 +441,15 @@
         </message>
         <message>
             <source>two of three beyond 2 s on one side</source>
-            <translation>dos de tres más allá de 2 s a un lado</translation>
+            <translation>dos de tres más allá de 2 s del mismo lado</translation>
         </message>
         <message>
             <source>four of five beyond 1 s on one side</source>
-            <translation>cuatro de cinco más allá de 1 s a un lado</translation>
+            <translation>cuatro de cinco más allá de 1 s del mismo lado</translation>
         </message>
         <message>
             <source>nine in a row on one side</source>
-            <translation>nueve seguidos a un lado</translation>
+            <translation>nueve seguidos del mismo lado</translation>
         </message>
         <message>
             <source>six in a row rising or falling</source>
@@ -462,15 +469,15 @@
         </message>
         <message>
             <source>eight in a row on one side</source>
-            <translation>ocho seguidos a un lado</translation>
+            <translation>ocho seguidos del mismo lado</translation>
         </message>
         <message>
             <source>seven in a row on one side</source>
-            <translation>siete seguidos a un lado</translation>
+            <translation>siete seguidos del mismo lado</translation>
         </message>
         <message>
             <source>ten in a row on one side</source>
-            <translation>diez seguidos a un lado</translation>
+            <translation>diez seguidos del mismo lado</translation>
         </message>
         <message>
             <source>one beyond 2 s (a warning)</source>
@@ -478,7 +485,7 @@
         </message>
         <message>
             <source>two in a row beyond 2 s on one side</source>
-            <translation>dos seguidos más allá de 2 s a un lado</translation>
+            <translation>dos seguidos más allá de 2 s del mismo lado</translation>
         </message>
         <message>
             <source>two in a row, beyond 2 s on opposite sides</source>
@@ -486,7 +493,7 @@
         </message>
         <message>
             <source>four in a row beyond 1 s on one side</source>
-            <translation>cuatro seguidos más allá de 1 s a un lado</translation>
+            <translation>cuatro seguidos más allá de 1 s del mismo lado</translation>
         </message>
         <message>
             <source>value</source>
@@ -630,7 +637,7 @@
         </message>
         <message>
             <source>, begun with run %1</source>
-            <translation>, comenzada con la tanda %1</translation>
+            <translation>, en una serie que empieza en la tanda %1</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -749,10 +756,6 @@
             <translation>El límite de decisión debe ser mayor que 0 s y como máximo 100 s.</translation>
         </message>
         <message>
-            <source>, </source>
-            <translation>, </translation>
-        </message>
-        <message>
             <source>which is too wide to tell whether the %1 stated are right: it takes standards of more different ages</source>
             <translation>lo que es demasiado ancho para saber si el %1 indicado es correcto: hacen falta patrones de antigüedades más distintas</translation>
         </message>
@@ -762,11 +765,11 @@
         </message>
         <message>
             <source>They are provisional: whether nothing is out of control is said from %1 values on. Under Limits and rules, raise the number of values to %1.</source>
-            <translation>Son provisionales: que nada está fuera de control solo se dice a partir de %1 valores. En Límites y reglas, aumente a %1 el número de valores.</translation>
+            <translation>Son provisionales: solo a partir de %1 valores se dice que nada está fuera de control. En Límites y reglas, aumente a %1 el número de valores.</translation>
         </message>
         <message>
             <source>They are provisional: whether nothing is out of control is said from %1 values on.</source>
-            <translation>Son provisionales: que nada está fuera de control solo se dice a partir de %1 valores.</translation>
+            <translation>Son provisionales: solo a partir de %1 valores se dice que nada está fuera de control.</translation>
         </message>
         <message>
             <source>Values of several materials stand in this chart, so it has no limits: a control chart is of one material. Choose one above.</source>
@@ -853,11 +856,11 @@
         </message>
         <message>
             <source>names nothing to be checked; give at least one number of days</source>
-            <translation>no dice nada que se compruebe; indique al menos un número de días</translation>
+            <translation>no indica nada que comprobar; indique al menos un número de días</translation>
         </message>
         <message>
             <source>is not checked on a %1; leave it out</source>
-            <translation>no se comprueba en este equipo (%1); déjelo fuera</translation>
+            <translation>no se comprueba en este equipo (%1); omítalo</translation>
         </message>
         <message>
             <source>is every %1 days; it must be every 1 to %2 days</source>
@@ -1199,7 +1202,7 @@
         </message>
         <message>
             <source>Resolution of the display</source>
-            <translation>Última cifra que muestra</translation>
+            <translation>Resolución de la pantalla</translation>
         </message>
         <message>
             <source>The step of the display.</source>
@@ -1294,7 +1297,7 @@
         </message>
         <message>
             <source>in date until %1</source>
-            <translation>al día hasta %1</translation>
+            <translation>al día hasta el %1</translation>
         </message>
         <message>
             <source>due today</source>
@@ -1314,11 +1317,11 @@
         </message>
         <message>
             <source>overdue since %1: %2</source>
-            <translation>vencido desde %1: %2</translation>
+            <translation>comprobación vencida desde el %1: %2</translation>
         </message>
         <message>
             <source>failed on %1: %2</source>
-            <translation>no superado el %1: %2</translation>
+            <translation>comprobación no superada el %1: %2</translation>
         </message>
         <message>
             <source>never checked: %1</source>
@@ -1326,7 +1329,7 @@
         </message>
         <message>
             <source>check %1 of %2</source>
-            <translation>comprobación %1 de %2</translation>
+            <translation>comprobación %1 del %2</translation>
         </message>
     </context>
     <context>
@@ -1431,11 +1434,11 @@
         </message>
         <message>
             <source>%1, %2 left</source>
-            <translation>%1, quedan %2</translation>
+            <translation>%1, queda el %2</translation>
         </message>
         <message>
             <source>at most %1, at least %2 left</source>
-            <translation>hasta %1, quedan %2</translation>
+            <translation>hasta %1, con al menos el %2</translation>
         </message>
         <message>
             <source>at least %1</source>
@@ -1491,7 +1494,7 @@
         </message>
         <message>
             <source>worst of %1</source>
-            <translation>el más cercano al límite, de %1</translation>
+            <translation>caso más cercano al límite, de %1</translation>
         </message>
         <message>
             <source>laboratory's rule</source>
@@ -1760,7 +1763,7 @@
         </message>
         <message>
             <source>Mean blank signal %1 is within %2.</source>
-            <translation>La señal media del blanco %1 está dentro de %2.</translation>
+            <translation>La señal media del blanco (%1) está dentro del límite de %2.</translation>
         </message>
         <message>
             <source>The blanks agree: %1 apart, up to %2 allowed.</source>
@@ -1768,7 +1771,7 @@
         </message>
         <message>
             <source>%1, lot %2, is in date until %3.</source>
-            <translation>%1, lote %2, no caduca hasta %3.</translation>
+            <translation>%1, lote %2, no caduca hasta el %3.</translation>
         </message>
         <message>
             <source>%1 found, %2 at use</source>
@@ -1780,7 +1783,7 @@
         </message>
         <message>
             <source>Recovery %1 is within %2 (%3).</source>
-            <translation>La recuperación %1 está dentro de %2 (%3).</translation>
+            <translation>La recuperación, %1, está dentro del intervalo de %2 (%3).</translation>
         </message>
         <message>
             <source>The standard was fresh enough: %1.</source>
@@ -1788,11 +1791,11 @@
         </message>
         <message>
             <source>Recovery of the spike %1 is within %2.</source>
-            <translation>La recuperación de la fortificación %1 está dentro de %2.</translation>
+            <translation>La recuperación de la fortificación, %1, está dentro del intervalo de %2.</translation>
         </message>
         <message>
             <source>%1 old, %2 of its strength left</source>
-            <translation>antigüedad %1, queda %2 de su concentración</translation>
+            <translation>antigüedad %1, queda el %2 de su concentración</translation>
         </message>
         <message>
             <source>%1 is marked %2 before what precedes it (the method waits %3)</source>
@@ -1808,11 +1811,11 @@
         </message>
         <message>
             <source>No reading whose time is known was taken too early.</source>
-            <translation>Ninguna lectura cuya hora se conoce se tomó demasiado pronto.</translation>
+            <translation>Ninguna lectura cuya hora se conozca se tomó demasiado pronto.</translation>
         </message>
         <message>
             <source>No reading whose time is known was taken too late.</source>
-            <translation>Ninguna lectura cuya hora se conoce se tomó demasiado tarde.</translation>
+            <translation>Ninguna lectura cuya hora se conozca se tomó demasiado tarde.</translation>
         </message>
         <message>
             <source>No reading was taken too early.</source>
@@ -1860,7 +1863,7 @@
         </message>
         <message>
             <source>%1 is %2, outside %3 to %4</source>
-            <translation>%1 es %2, fuera de %3 a %4</translation>
+            <translation>%1 es %2, fuera del intervalo de %3 a %4</translation>
         </message>
         <message>
             <source>Read the tube again; look for a slipped decimal point.</source>
@@ -1896,7 +1899,7 @@
         </message>
         <message>
             <source>%1 of sample, outside %2 to %3</source>
-            <translation>%1 de muestra, fuera de %2 a %3</translation>
+            <translation>%1 de muestra, fuera del intervalo de %2 a %3</translation>
         </message>
         <message>
             <source>Pipette a volume within the method's range.</source>
@@ -1944,11 +1947,11 @@
         </message>
         <message>
             <source>net signal %1 is below %2</source>
-            <translation>la señal neta %1 está por debajo de %2</translation>
+            <translation>la señal neta (%1) está por debajo de %2</translation>
         </message>
         <message>
             <source>net signal %1 is above %2</source>
-            <translation>la señal neta %1 está por encima de %2</translation>
+            <translation>la señal neta (%1) está por encima de %2</translation>
         </message>
         <message>
             <source>Too little to be measured well.</source>
@@ -2156,7 +2159,7 @@
         </message>
         <message>
             <source>Mean blank signal %1 is beyond the method's %2.</source>
-            <translation>La señal media del blanco %1 está más allá de %2 del método.</translation>
+            <translation>La señal media del blanco (%1) está más allá del límite del método, %2.</translation>
         </message>
         <message>
             <source>Look for a contaminated reagent or cuvette and repeat the blank.</source>
@@ -2180,7 +2183,7 @@
         </message>
         <message>
             <source>Recovery %1 is outside %2 (%3).</source>
-            <translation>La recuperación %1 está fuera de %2 (%3).</translation>
+            <translation>La recuperación, %1, está fuera del intervalo de %2 (%3).</translation>
         </message>
         <message>
             <source>Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
@@ -2216,7 +2219,7 @@
         </message>
         <message>
             <source>Recovery of the spike %1 is outside %2.</source>
-            <translation>La recuperación de la fortificación %1 está fuera de %2.</translation>
+            <translation>La recuperación de la fortificación, %1, está fuera del intervalo de %2.</translation>
         </message>
         <message>
             <source>Suspect an interference or a pipetting error.</source>
@@ -2923,7 +2926,7 @@
         </message>
         <message>
             <source>this is a directory; name a file in it</source>
-            <translation>esto es un directorio; indique un archivo de él</translation>
+            <translation>esto es un directorio; indique uno de sus archivos</translation>
         </message>
         <message>
             <source>this is a pipe, a socket or a device; name a regular file</source>
@@ -3000,11 +3003,11 @@
         </message>
         <message>
             <source>Enter a time, such as 8:10, or with the date, such as %1 8:10.</source>
-            <translation>Introduzca una hora, como 8:10, o con su día, como %1 8:10.</translation>
+            <translation>Introduzca una hora, p. ej. 8:10, o con la fecha, p. ej. %1 8:10.</translation>
         </message>
         <message>
             <source>That is not a time: write it as 8:10, or with the date, as %1 8:10.</source>
-            <translation>Eso no es una hora: escríbala como 8:10, o con su día, como %1 8:10.</translation>
+            <translation>Eso no es una hora: escríbala como 8:10, o con la fecha, como %1 8:10.</translation>
         </message>
     </context>
     <context>
@@ -3453,11 +3456,11 @@
         </message>
         <message>
             <source>The column of the absorbance must be from 1 to %1.</source>
-            <translation>La columna de la absorbancia es una de 1 a %1.</translation>
+            <translation>La columna de la absorbancia debe ser de la 1 a la %1.</translation>
         </message>
         <message>
             <source>The column of the tube must be from 1 to %1, or none.</source>
-            <translation>La columna del tubo es una de 1 a %1, o ninguna.</translation>
+            <translation>La columna del tubo debe ser de la 1 a la %1, o ninguna.</translation>
         </message>
         <message>
             <source>Tube and absorbance cannot be in the same column.</source>
@@ -3528,7 +3531,7 @@
         </message>
         <message>
             <source>The number that counts must be from 1 to %1.</source>
-            <translation>El número que cuenta es uno de 1 a %1.</translation>
+            <translation>El número que cuenta debe ser del 1 al %1.</translation>
         </message>
         <message>
             <source>Type the text that stands before the absorbance, as ABS.</source>
@@ -3556,7 +3559,7 @@
         </message>
         <message>
             <source>The line contains characters that are not text; check speed, format and encoding of the connection.</source>
-            <translation>La línea contiene signos que no son texto; compruebe la velocidad, el formato y la codificación de la conexión.</translation>
+            <translation>La línea contiene caracteres que no son texto; compruebe la velocidad, el formato y la codificación de la conexión.</translation>
         </message>
     </context>
     <context>
@@ -5657,7 +5660,7 @@
         </message>
         <message>
             <source>from its runs</source>
-            <translation>registrado con sus tandas</translation>
+            <translation>de sus tandas</translation>
         </message>
         <message>
             <source>shipped with an earlier program</source>
@@ -7924,7 +7927,7 @@
         </message>
         <message>
             <source>%1 (as stored)</source>
-            <translation>%1 (guardado así)</translation>
+            <translation>%1 (según se guarda)</translation>
         </message>
         <message>
             <source>%1 (its source)</source>
@@ -8251,15 +8254,15 @@
         </message>
         <message>
             <source>At %1 there is a task for tube %2, step %3, which this rack does not have.</source>
-            <translation>A %1 hay una tarea para el tubo %2, paso %3, que esta gradilla no tiene.</translation>
+            <translation>En el minuto %1 hay una tarea para el tubo %2, paso %3, que esta gradilla no tiene.</translation>
         </message>
         <message>
             <source>Tube %1 and tube %2 both need the hands at %3.</source>
-            <translation>El tubo %1 y el tubo %2 están los dos entre manos a %3.</translation>
+            <translation>El tubo %1 y el tubo %2 necesitan las manos a la vez, en el minuto %3.</translation>
         </message>
         <message>
             <source>Tube %1 needs the hands at %2, when the other rack does too.</source>
-            <translation>El tubo %1 está entre manos a %2, cuando lo está la otra gradilla.</translation>
+            <translation>El tubo %1 necesita las manos en el minuto %2, cuando también las necesita la otra gradilla.</translation>
         </message>
         <message>
             <source>Tube %1: %2 is missing.</source>
@@ -8655,7 +8658,7 @@ State colours: Okabe and Ito, Color Universal Design, 2008.
 
 The supplier's instructions, your local safety rules and licensed practice come first. The person's name on a record is what was typed, not proof of identity.</source>
             <translation>Plateau %1
-Programa de mesa para ensayos enzimáticos a punto final leídos en un fotómetro.
+Programa de mesa para ensayos enzimáticos de punto final leídos en un fotómetro.
 
 Software libre: GNU General Public License, versión 3, sin garantía alguna. Los dibujos y los iconos son propios.
 
@@ -8803,11 +8806,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Bottle, mL</source>
-            <translation>Frasco, mL</translation>
+            <translation>Envase, mL</translation>
         </message>
         <message>
             <source>Contents of the bottle (mL)</source>
-            <translation>Contenido del frasco (mL)</translation>
+            <translation>Contenido del envase (mL)</translation>
         </message>
         <message>
             <source>Tubes</source>
@@ -8831,7 +8834,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Tubes that a bottle serves</source>
-            <translation>Tubos para los que alcanza un frasco</translation>
+            <translation>Tubos para los que alcanza un envase</translation>
         </message>
     </context>
     <context>
@@ -8867,7 +8870,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         <name>plateau::ui::BenchSettingsDialog</name>
         <message>
             <source>&amp;Sound when something is due</source>
-            <translation>Avi&amp;sar con sonido cuando toca algo</translation>
+            <translation>Avi&amp;sar con sonido cuando haya algo que hacer</translation>
         </message>
         <message>
             <source>s</source>
@@ -8911,7 +8914,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Soon: one low tone. Now: two tones. Late: three high tones.</source>
-            <translation>Pronto es un tono grave, ahora son dos, tarde son tres agudos.</translation>
+            <translation>«Pronto» es un tono grave; «ahora», dos; «tarde», tres agudos.</translation>
         </message>
         <message>
             <source>The lead time has to be a whole number of seconds from 0 to %1.</source>
@@ -9081,6 +9084,45 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
     </context>
     <context>
+        <name>plateau::ui::ChartKey</name>
+        <message>
+            <source>outside a limit</source>
+            <translation>fuera de un límite</translation>
+        </message>
+        <message>
+            <source>out of control</source>
+            <translation>fuera de control</translation>
+        </message>
+        <message>
+            <source>warning</source>
+            <translation>advertencia</translation>
+        </message>
+        <message>
+            <source>left out</source>
+            <translation>excluido</translation>
+        </message>
+        <message>
+            <source>decision limit</source>
+            <translation>límite de decisión</translation>
+        </message>
+        <message>
+            <source>action limit</source>
+            <translation>límite de acción</translation>
+        </message>
+        <message>
+            <source>warning limit</source>
+            <translation>límite de advertencia</translation>
+        </message>
+        <message>
+            <source>change of lot, standard or control</source>
+            <translation>cambio de lote, patrón o control</translation>
+        </message>
+        <message>
+            <source>Key of the chart</source>
+            <translation>Leyenda de la carta</translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::ChartView</name>
         <message>
             <source>Visible part of the chart</source>
@@ -9238,7 +9280,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>A certificate or an instruction: for limits other than those suggested, and for what it was checked with.</source>
-            <translation>Un certificado, una instrucción; de límites que no sean los propuestos y de aquello con lo que se comprobó.</translation>
+            <translation>Un certificado o una instrucción: para límites distintos de los propuestos y para aquello con lo que se comprobó.</translation>
         </message>
         <message>
             <source>Source of li&amp;mits and standards</source>
@@ -9321,7 +9363,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>noted</source>
-            <translation>anotado</translation>
+            <translation>anotada</translation>
         </message>
         <message>
             <source>passed</source>
@@ -9782,7 +9824,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         <message>
             <source>e.g. %1</source>
             <comment>a day, in an empty field</comment>
-            <translation>como %1</translation>
+            <translation>p. ej. %1</translation>
         </message>
     </context>
     <context>
@@ -10428,7 +10470,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Next check due</source>
-            <translation>Vigente hasta</translation>
+            <translation>Próxima verificación</translation>
         </message>
         <message>
             <source>Volume</source>
@@ -10652,11 +10694,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>A %1 does not fit into the waiting times of this one: it can start at %2, when this one is done.</source>
-            <translation>Una %1 no encuentra sitio en las esperas de esta: puede empezar a %2, cuando esta esté hecha.</translation>
+            <translation>Una %1 no encuentra sitio en las esperas de esta: puede empezar a los %2, cuando esta esté hecha.</translation>
         </message>
         <message>
             <source>A %1 can start at %2, a tube every %3; both racks keep their waiting times, and the last reading is done at %4.</source>
-            <translation>Una %1 puede empezar a %2, un tubo cada %3; las dos gradillas se mantienen dentro de sus esperas, y la última lectura está hecha a %4.</translation>
+            <translation>Una %1 puede empezar a los %2, un tubo cada %3; las dos gradillas se mantienen dentro de sus esperas, y la última lectura está hecha a los %4.</translation>
         </message>
         <message>
             <source>It is pipetted before either starts, too: about %1 more.</source>
@@ -11211,7 +11253,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Check %1 of %2: %3.</source>
-            <translation>Comprobación %1 de %2: %3.</translation>
+            <translation>Comprobación %1 del %2: %3.</translation>
         </message>
         <message>
             <source>Standard uncertainty (k = 1) of %1.</source>
@@ -12255,6 +12297,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <source>There is nothing to save: it was saved like this already.</source>
             <translation>No hay nada que guardar: ya estaba guardado así.</translation>
         </message>
+        <message>
+            <source>Version %1, saved by %2, %3.</source>
+            <translation>Versión %1, guardada por %2, %3.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LimitsSection</name>
@@ -12463,7 +12509,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>The date of the source, or the day it was read, as %1.</source>
-            <translation>El día del que es la fuente, o en que se leyó, como %1.</translation>
+            <translation>La fecha de la fuente, o el día en que se leyó, p. ej. %1.</translation>
         </message>
     </context>
     <context>
@@ -12575,7 +12621,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>A character has 7 or 8 data bits and 1 or 2 stop bits.</source>
-            <translation>Un signo tiene 7 u 8 bits de datos y 1 o 2 bits de parada.</translation>
+            <translation>Un carácter tiene 7 u 8 bits de datos y 1 o 2 bits de parada.</translation>
         </message>
         <message>
             <source>Type the photometer's name or address in the network.</source>
@@ -12701,7 +12747,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Take readings</source>
-            <translation>Tomar lecturas</translation>
+            <translation>Tomar las lecturas</translation>
         </message>
         <message>
             <source>Listen to a photometer</source>
@@ -13007,7 +13053,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>As %1, or a month as %2. Empty where none is stated.</source>
-            <translation>Como %1, o un mes como %2. Vacío si no se indica ninguna.</translation>
+            <translation>Por ejemplo %1, o solo el mes, como %2. Vacío si no se indica ninguna.</translation>
         </message>
     </context>
     <context>
@@ -13030,7 +13076,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>According to the ledger: %1; ticked in runs: %2; left: %3.</source>
-            <translation>Según los movimientos %1, de los que las tandas tomaron %2; quedan: %3.</translation>
+            <translation>Según los movimientos: %1; marcado en tandas: %2; quedan: %3.</translation>
         </message>
         <message>
             <source>It was opened</source>
@@ -13038,7 +13084,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Some was taken, keyed by hand</source>
-            <translation>Se tomó algo fuera de una tanda</translation>
+            <translation>Se tomó algo (anotado a mano)</translation>
         </message>
         <message>
             <source>Some was spilt or discarded</source>
@@ -13194,11 +13240,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>No dose of a run was ticked with this lot yet. What was taken otherwise stands in the ledger.</source>
-            <translation>Todavía no se ha marcado ninguna dosis de una tanda con este lote. Lo que se tomó de otro modo figura en los movimientos.</translation>
+            <translation>Todavía no se ha marcado ninguna adición de una tanda con este lote. Lo que se tomó de otro modo figura en los movimientos.</translation>
         </message>
         <message>
             <source>Left according to the ledger: %1; ticked in runs: none.</source>
-            <translation>Quedan según los movimientos: %1; las tandas no tomaron nada.</translation>
+            <translation>Quedan según los movimientos: %1; marcado en tandas: nada.</translation>
         </message>
         <message>
             <source>opened on %1</source>
@@ -13218,7 +13264,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Left according to the ledger: %1; taken, keyed by hand: %2; ticked in runs: none.</source>
-            <translation>Quedan según los movimientos: %1; tomado fuera de las tandas: %2, por las tandas: nada.</translation>
+            <translation>Quedan según los movimientos: %1; tomado y anotado a mano: %2; marcado en tandas: nada.</translation>
         </message>
     </context>
     <context>
@@ -13261,7 +13307,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>put where it is kept</source>
-            <translation>puesto en su lugar</translation>
+            <translation>colocado en su lugar</translation>
         </message>
         <message>
             <source>noted</source>
@@ -13448,7 +13494,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>The computer's clock was set: %1. The timers go on by a clock that nobody can set, so nothing is due earlier or later; the notebook has a record of it.</source>
-            <translation>Se ajustó el reloj del ordenador: %1. Los temporizadores siguen con un reloj que nadie puede ajustar, así que nada toca antes ni después; el cuaderno lo tiene registrado.</translation>
+            <translation>Se ajustó el reloj del ordenador: %1. Los temporizadores siguen con un reloj que nadie puede ajustar, así que nada se adelanta ni se retrasa; el cuaderno lo tiene registrado.</translation>
         </message>
         <message>
             <source>The settings hold until the program ends; they could not be kept for the next time.</source>
@@ -13726,10 +13772,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         <message>
             <source>will be saved as version 1</source>
             <translation>se guardará como versión 1</translation>
-        </message>
-        <message>
-            <source>%1 (%2)</source>
-            <translation>%1 (%2)</translation>
         </message>
         <message>
             <source>A method without a name yet</source>
@@ -14611,7 +14653,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>e.g. 8:10, or with the date</source>
-            <translation>como 8:10, o con su día</translation>
+            <translation>p. ej. 8:10, o con la fecha</translation>
         </message>
     </context>
     <context>
@@ -14672,7 +14714,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Press to hear when something is due</source>
-            <translation>Pulse para oír cuándo toca algo</translation>
+            <translation>Pulse para oír cuándo hay algo que hacer</translation>
         </message>
         <message>
             <source>Press to silence it</source>
@@ -14680,7 +14722,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Nothing due</source>
-            <translation>No toca nada</translation>
+            <translation>Nada que hacer ahora</translation>
         </message>
         <message>
             <source>Rack %1: %2</source>
@@ -14932,7 +14974,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>may sign</source>
-            <translation>firma</translation>
+            <translation>puede firmar</translation>
         </message>
         <message>
             <source>Name</source>
@@ -15172,10 +15214,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>%1 of tube %2 is not read yet, and after %3 it cannot be. Read it first, or press the key again to tick all the same.</source>
             <translation>%1 del tubo %2 aún no se ha leído, y después de %3 ya no se podrá. Léalo primero o pulse la tecla de nuevo para marcar de todos modos.</translation>
-        </message>
-        <message>
-            <source>, </source>
-            <translation>, </translation>
         </message>
         <message>
             <source>taken back at once</source>
@@ -15633,7 +15671,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Run a control of &amp;known value</source>
-            <translation>U&amp;sar un control con valor introducido</translation>
+            <translation>U&amp;sar un control de valor conocido</translation>
         </message>
         <message>
             <source>Liquid</source>
@@ -15953,7 +15991,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Ma&amp;de</source>
-            <translation>Prepara&amp;do el</translation>
+            <translation>Hora &amp;de preparación</translation>
         </message>
         <message>
             <source>% per hour</source>
@@ -16001,7 +16039,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>That is about %1 of the liquid.</source>
-            <translation>Eso son alrededor de %1 del líquido.</translation>
+            <translation>Son alrededor de %1 de líquido.</translation>
         </message>
         <message>
             <source>Made: %1 (k = 2).</source>
@@ -16172,7 +16210,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Started</source>
-            <translation>Comenzada</translation>
+            <translation>Comienzo</translation>
         </message>
         <message>
             <source>Age at use</source>
@@ -16273,7 +16311,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Plans go by these: how many tubes a rack holds, how long one person's hands need, and how much reagent is set out.</source>
-            <translation>Los planes se rigen por esto: cuántos tubos contiene una gradilla, cuánto tardan las manos de una persona y cuánto reactivo se dispone.</translation>
+            <translation>Los planes se rigen por esto: cuántos tubos contiene una gradilla, cuánto tardan las manos de una persona y cuánto reactivo se prepara.</translation>
         </message>
         <message>
             <source>&amp;Rows of a rack</source>
@@ -16679,7 +16717,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Each bottle has a line of its own in the book; water and buffers count too. Name the reagent as the methods do, so that plans find it.</source>
-            <translation>Cada frasco tiene su propia línea en el libro; el agua y los tampones también cuentan. Escriba el nombre del reactivo tal como figura en los métodos, para que los planes lo encuentren.</translation>
+            <translation>Cada envase tiene su propia línea en el libro; el agua y los tampones también cuentan. Escriba el nombre del reactivo tal como figura en los métodos, para que los planes lo encuentren.</translation>
         </message>
         <message>
             <source>Vol&amp;ume in it (mL)</source>
@@ -16840,7 +16878,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Intact, and kept</source>
-            <translation>Íntegro y conservado</translation>
+            <translation>Integridad y conservación</translation>
         </message>
     </context>
     <context>
@@ -17420,7 +17458,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Save as PDF…</source>
-            <translation>Elegir el &amp;archivo…</translation>
+            <translation>&amp;Guardar como PDF…</translation>
         </message>
         <message>
             <source>%1: %2.</source>
@@ -17455,7 +17493,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>the value of the field %1 is longer than %2 characters; shorten it</source>
-            <translation>el valor del campo %1 tiene más de %2 signos; acórtelo</translation>
+            <translation>el valor del campo %1 tiene más de %2 caracteres; acórtelo</translation>
         </message>
         <message>
             <source>the field %1 was given twice; give it once</source>
@@ -17470,7 +17508,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>These stand at the head of every report. What is left empty becomes a line to write on.</source>
-            <translation>Esto figura en la cabecera de cada informe. Lo que quede vacío será una línea para rellenar a mano.</translation>
+            <translation>Esto figura en el encabezado de cada informe. Lo que quede vacío será una línea para rellenar a mano.</translation>
         </message>
         <message>
             <source>telephone, e-mail, a person</source>
@@ -17954,10 +17992,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
     <context>
         <name>plateau::ui::ReviewRuleWords</name>
         <message>
-            <source>, </source>
-            <translation>, </translation>
-        </message>
-        <message>
             <source>A reviewer or a head decides here; %1 is an analyst.</source>
             <translation>Aquí decide un revisor o un jefe, pero %1 es analista.</translation>
         </message>
@@ -17967,7 +18001,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>May decide: %1.</source>
-            <translation>Pueden decidir: %1.</translation>
+            <translation>Quién puede decidirla: %1.</translation>
         </message>
         <message>
             <source>accepted: read again, and the reading is right</source>
@@ -17987,7 +18021,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Nobody who is set up may decide it.</source>
-            <translation>Nadie de los dados de alta puede decidirla.</translation>
+            <translation>Ninguna de las personas dadas de alta puede decidirla.</translation>
         </message>
         <message>
             <source>Nobody reviews their own run: %1 worked on this one.</source>
@@ -18143,7 +18177,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Started</source>
-            <translation>Comenzada</translation>
+            <translation>Comienzo</translation>
         </message>
         <message>
             <source>Tubes</source>
@@ -18261,7 +18295,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <name>plateau::ui::RunDraft</name>
         <message>
             <source>Between 1 and 12 tubes per sample, as a whole number.</source>
-            <translation>Entre 1 y 12 tubos de una muestra, como número entero.</translation>
+            <translation>Entre 1 y 12 tubos por muestra, en número entero.</translation>
         </message>
         <message>
             <source>A spike is a volume of the run's standard: run one.</source>
@@ -18434,7 +18468,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Delete filter</source>
-            <translation>Olvidarlo</translation>
+            <translation>Eliminar filtro</translation>
         </message>
         <message>
             <source>&amp;Compare the two</source>
@@ -19487,7 +19521,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Started</source>
-            <translation>Comenzada</translation>
+            <translation>Comienzo</translation>
         </message>
         <message>
             <source>Title</source>
@@ -19605,15 +19639,15 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message numerus="yes">
             <source>%n sample(s) will be reported.</source>
             <translation>
-                <numerusform>Se informará de %n muestra.</numerusform>
-                <numerusform>Se informará de %n muestras.</numerusform>
+                <numerusform>%n muestra se informará.</numerusform>
+                <numerusform>%n muestras se informarán.</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n sample(s) will be rejected.</source>
             <translation>
-                <numerusform>Se rechazará %n muestra.</numerusform>
-                <numerusform>Se rechazarán %n muestras.</numerusform>
+                <numerusform>%n muestra se rechazará.</numerusform>
+                <numerusform>%n muestras se rechazarán.</numerusform>
             </translation>
         </message>
         <message numerus="yes">
@@ -19683,7 +19717,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all. For a repeat, type another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
-            <translation>A acepta, R rechaza, W repite las muestras elegidas, Supr las deja a la tanda; Intro edita, Ctrl+A elige todas. Para una repetición, escriba otra dilución (20), sus pasos (5 a 100) u otro volumen de muestra (0,5 mL).</translation>
+            <translation>A acepta, R rechaza, W repite las muestras elegidas, Supr las deja como la tanda; Intro edita, Ctrl+A elige todas. Para una repetición, escriba otra dilución (20), sus pasos (5 a 100) u otro volumen de muestra (0,5 mL).</translation>
         </message>
     </context>
     <context>
@@ -19710,7 +19744,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Type what is expected, Enter goes down, and let the dilutions be proposed, or type them. Left empty: undiluted, and the method's own volume in the tube.</source>
-            <translation>Escriba lo que se espera, Intro baja, y haga que se propongan las diluciones, o escríbalas. Vacío: sin diluir, y el volumen propio del método en el tubo.</translation>
+            <translation>Escriba lo esperado (Intro pasa a la fila siguiente) y haga que se propongan las diluciones, o escríbalas. Vacío: sin diluir y con el volumen propio del método en el tubo.</translation>
         </message>
         <message>
             <source>First type what is expected of at least one sample, or a product that was run before: the dilution follows from it.</source>
@@ -19816,7 +19850,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Spike (mL)</source>
-            <translation>Fortificación con el patrón (mL)</translation>
+            <translation>Fortificación (mL)</translation>
         </message>
         <message>
             <source>Product</source>
@@ -19867,7 +19901,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Fin&amp;d by sample, product, reason or sender</source>
-            <translation>&amp;Buscar muestra, producto, motivo o remitente</translation>
+            <translation>&amp;Buscar muestra, producto, por qué espera o de quién se recibió</translation>
         </message>
         <message>
             <source>No sample waits. Register what came in; a repeat that a run advises comes here by itself.</source>
@@ -20330,7 +20364,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Difference: to less from where the absorbance rises, from less to where it falls. Coupled indicator: an equilibrium before the reaction takes part of the coenzyme.</source>
-            <translation>Diferencia: hasta menos desde donde la absorbancia sube, desde menos hasta donde baja. Indicador acoplado: un equilibrio anterior a la reacción se lleva parte de la coenzima.</translation>
+            <translation>Diferencia: «hasta» menos «desde» donde la absorbancia sube, «desde» menos «hasta» donde baja. Indicador acoplado: un equilibrio anterior a la reacción se lleva parte de la coenzima.</translation>
         </message>
         <message>
             <source>Absorptivities of the chromophore</source>
@@ -20527,7 +20561,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>past its time since %1</source>
-            <translation>caducado desde %1</translation>
+            <translation>caducado desde el %1</translation>
         </message>
         <message>
             <source>good for %1, until %2</source>
@@ -20760,7 +20794,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1 is not a date yet: write it as %2.</source>
-            <translation>%1 aún no es un día: escríbalo como %2.</translation>
+            <translation>%1 aún no es una fecha: escríbala como %2.</translation>
         </message>
     </context>
     <context>
@@ -20843,14 +20877,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>As %1, or a month as %2. Empty where none is stated.</source>
-            <translation>Como %1, o un mes como %2. Vacío si no se indica ninguna.</translation>
+            <translation>Por ejemplo %1, o solo el mes, como %2. Vacío si no se indica ninguna.</translation>
         </message>
     </context>
     <context>
         <name>plateau::ui::TakingsModel</name>
         <message>
             <source>Started</source>
-            <translation>Comenzada</translation>
+            <translation>Comienzo</translation>
         </message>
         <message>
             <source>Run</source>
@@ -20988,7 +21022,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>As of %1</source>
-            <translation>Estado a %1</translation>
+            <translation>Estado en el minuto %1</translation>
         </message>
         <message>
             <source>Now %1</source>
@@ -21023,7 +21057,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Judge whether a second rack fits in between</source>
-            <translation>Evaluar una segunda grad&amp;illa en sus esperas</translation>
+            <translation>Ver si cabe una segunda grad&amp;illa en las esperas</translation>
         </message>
         <message>
             <source>Time at the bench</source>
@@ -21058,7 +21092,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>since %1</source>
-            <translation>desde %1</translation>
+            <translation>desde hace %1</translation>
         </message>
         <message>
             <source>now, %1 left</source>
@@ -21423,7 +21457,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>lot put in its place</source>
-            <translation>lote puesto en su sitio</translation>
+            <translation>lote colocado en su lugar</translation>
         </message>
         <message>
             <source>lot opened</source>
@@ -21624,11 +21658,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>The source is given below each number. Type over a number to change it for this run only; clear it to restore it.</source>
-            <translation>Debajo de cada número figura de quién es. Sobrescriba uno para tomar otro solo en esta tanda; vacíelo para volver al anterior.</translation>
+            <translation>Debajo de cada número figura su procedencia. Sobrescriba uno para tomar otro solo en esta tanda; vacíelo para volver al anterior.</translation>
         </message>
         <message>
             <source>Still common practice: %1 of %2; set your own under Books, Laboratory.</source>
-            <translation>Práctica habitual, hasta que el laboratorio indique la suya en Libros, Laboratorio: %1 de %2.</translation>
+            <translation>Cifras de práctica habitual, hasta que el laboratorio indique las suyas en Libros, Laboratorio: %1 de %2.</translation>
         </message>
         <message>
             <source>Typed for this run: %1.</source>
@@ -21872,7 +21906,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>failed: %1</source>
-            <translation>no superado: %1</translation>
+            <translation>comprobaciones no superadas: %1</translation>
         </message>
         <message>
             <source>repeat of run %1 (%2)</source>

@@ -179,6 +179,13 @@
         </message>
     </context>
     <context>
+        <name>plateau::assay::Listed</name>
+        <message>
+            <source>; </source>
+            <translation> ; </translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::assay::Plausibility</name>
         <message>
             <source>takes %1 with no wait since the last addition; say how long to wait, even where it is short</source>
@@ -324,7 +331,7 @@
         </message>
         <message>
             <source>the method has no absorptivity for %1 nm; add it to the table of absorptivities (only NADH and NADPH at 340 nm need none)</source>
-            <translation>la méthode n’a pas d’absorptivité à %1 nm ; ajoutez-la au tableau des absorptivités (seuls NADH et NADPH à 340 nm n’en ont pas besoin)</translation>
+            <translation>la méthode n’a pas d’absorptivité molaire à %1 nm ; ajoutez-la au tableau des absorptivités molaires (seuls NADH et NADPH à 340 nm n’en ont pas besoin)</translation>
         </message>
         <message>
             <source>must include the usual volume of %1 mL</source>
@@ -406,11 +413,11 @@
         </message>
         <message>
             <source>individuals with moving range</source>
-            <translation>valeurs individuelles avec étendue mobile</translation>
+            <translation>individuelles et étendue mobile</translation>
         </message>
         <message>
             <source>means with range</source>
-            <translation>moyennes avec étendue</translation>
+            <translation>moyennes et étendue</translation>
         </message>
         <message>
             <source>ranges</source>
@@ -626,7 +633,7 @@
         </message>
         <message>
             <source>%1 to %2</source>
-            <translation>%1 à %2</translation>
+            <translation>de la %1 à la %2</translation>
         </message>
         <message>
             <source>, begun with run %1</source>
@@ -747,10 +754,6 @@
         <message>
             <source>The decision limit must be above 0 s and at most 100 s.</source>
             <translation>La limite de décision doit être supérieure à 0 s et au plus égale à 100 s.</translation>
-        </message>
-        <message>
-            <source>, </source>
-            <translation>, </translation>
         </message>
         <message>
             <source>which is too wide to tell whether the %1 stated are right: it takes standards of more different ages</source>
@@ -1199,7 +1202,7 @@
         </message>
         <message>
             <source>Resolution of the display</source>
-            <translation>Dernier chiffre affiché</translation>
+            <translation>Résolution de l’affichage</translation>
         </message>
         <message>
             <source>The step of the display.</source>
@@ -1388,7 +1391,7 @@
         </message>
         <message>
             <source>absorptivity</source>
-            <translation>absorptivité</translation>
+            <translation>absorptivité molaire</translation>
         </message>
     </context>
     <context>
@@ -1435,7 +1438,7 @@
         </message>
         <message>
             <source>at most %1, at least %2 left</source>
-            <translation>jusqu’à %1, reste ≥ %2</translation>
+            <translation>au plus %1, reste au moins %2</translation>
         </message>
         <message>
             <source>at least %1</source>
@@ -1491,7 +1494,7 @@
         </message>
         <message>
             <source>worst of %1</source>
-            <translation>le plus critique sur %1</translation>
+            <translation>cas le plus critique sur %1</translation>
         </message>
         <message>
             <source>laboratory's rule</source>
@@ -1780,7 +1783,7 @@
         </message>
         <message>
             <source>Recovery %1 is within %2 (%3).</source>
-            <translation>Le taux de récupération %1 est dans %2 (%3).</translation>
+            <translation>Le taux de récupération, %1, est dans les limites de %2 (%3).</translation>
         </message>
         <message>
             <source>The standard was fresh enough: %1.</source>
@@ -1788,7 +1791,7 @@
         </message>
         <message>
             <source>Recovery of the spike %1 is within %2.</source>
-            <translation>Le taux de récupération de l’ajout dosé %1 est dans %2.</translation>
+            <translation>Le taux de récupération de l’ajout dosé, %1, est dans les limites de %2.</translation>
         </message>
         <message>
             <source>%1 old, %2 of its strength left</source>
@@ -1860,7 +1863,7 @@
         </message>
         <message>
             <source>%1 is %2, outside %3 to %4</source>
-            <translation>%1 vaut %2, hors de %3 à %4</translation>
+            <translation>%1 vaut %2, hors du domaine de %3 à %4</translation>
         </message>
         <message>
             <source>Read the tube again; look for a slipped decimal point.</source>
@@ -1896,7 +1899,7 @@
         </message>
         <message>
             <source>%1 of sample, outside %2 to %3</source>
-            <translation>%1 d’échantillon, hors de %2 à %3</translation>
+            <translation>%1 d’échantillon, hors du domaine de %2 à %3</translation>
         </message>
         <message>
             <source>Pipette a volume within the method's range.</source>
@@ -1968,7 +1971,7 @@
         </message>
         <message>
             <source>The method judges the recovery of a standard (%1), and no tube of this run held one or a control: nothing in the run shows what the assay recovered. Say in the reason why it may stand, or repeat it with a standard.</source>
-            <translation>La méthode juge le taux de récupération d’un étalon (%1), et aucun tube de cette série ne contenait ni étalon ni contrôle : rien dans la série ne montre ce que le dosage récupère. Dites dans le motif pourquoi elle peut être admise, ou répétez-la avec un étalon.</translation>
+            <translation>La méthode juge le taux de récupération d’un étalon (%1), et aucun tube de cette série ne contenait ni étalon ni contrôle : rien dans la série ne montre ce que le dosage récupère. Indiquez dans le motif pourquoi la série peut être acceptée, ou répétez-la avec un étalon.</translation>
         </message>
         <message>
             <source>the net signal is too low</source>
@@ -2180,7 +2183,7 @@
         </message>
         <message>
             <source>Recovery %1 is outside %2 (%3).</source>
-            <translation>Le taux de récupération %1 est hors de %2 (%3).</translation>
+            <translation>Le taux de récupération, %1, est hors des limites de %2 (%3).</translation>
         </message>
         <message>
             <source>Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
@@ -2216,7 +2219,7 @@
         </message>
         <message>
             <source>Recovery of the spike %1 is outside %2.</source>
-            <translation>Le taux de récupération de l’ajout dosé %1 est hors de %2.</translation>
+            <translation>Le taux de récupération de l’ajout dosé, %1, est hors des limites de %2.</translation>
         </message>
         <message>
             <source>Suspect an interference or a pipetting error.</source>
@@ -2255,27 +2258,27 @@
         </message>
         <message>
             <source>cannot be decided, because the rule needs an uncertainty and a bound has none</source>
-            <translation>indécidable, car la règle demande une incertitude et une borne n’en a pas</translation>
+            <translation>non concluant, car la règle demande une incertitude et une borne n’en a pas</translation>
         </message>
         <message>
             <source>cannot be decided, because the rule needs an uncertainty and the result states none</source>
-            <translation>indécidable, car la règle demande une incertitude et le résultat n’en indique pas</translation>
+            <translation>non concluant, car la règle demande une incertitude et le résultat n’en indique pas</translation>
         </message>
         <message>
             <source>cannot be decided, because only a bound is known</source>
-            <translation>indécidable, car seule une borne est connue</translation>
+            <translation>non concluant, car seule une borne est connue</translation>
         </message>
         <message>
             <source>cannot be decided at this uncertainty, which leaves nothing between the limits</source>
-            <translation>indécidable avec cette incertitude, qui ne laisse rien entre les limites</translation>
+            <translation>non concluant avec cette incertitude, qui ne laisse rien entre les limites</translation>
         </message>
         <message>
             <source>cannot be decided at this uncertainty</source>
-            <translation>indécidable avec cette incertitude</translation>
+            <translation>non concluant avec cette incertitude</translation>
         </message>
         <message>
             <source>cannot be decided against %1: %2</source>
-            <translation>indécidable par rapport à %1 : %2</translation>
+            <translation>non concluant par rapport à %1 : %2</translation>
         </message>
         <message>
             <source>below the threshold</source>
@@ -2295,7 +2298,7 @@
         </message>
         <message>
             <source>cannot be decided</source>
-            <translation>indécidable</translation>
+            <translation>non concluant</translation>
         </message>
         <message>
             <source>less than %1</source>
@@ -3004,7 +3007,7 @@
         </message>
         <message>
             <source>That is not a time: write it as 8:10, or with the date, as %1 8:10.</source>
-            <translation>Ce n’est pas une heure : écrivez-la comme 8:10, ou avec son jour, comme %1 8:10.</translation>
+            <translation>Ce n’est pas une heure : écrivez-la sous la forme 8:10, ou avec la date, %1 8:10.</translation>
         </message>
     </context>
     <context>
@@ -3033,7 +3036,7 @@
         </message>
         <message>
             <source>Absorptivity at %1 nm</source>
-            <translation>Absorptivité à %1 nm</translation>
+            <translation>Absorptivité molaire à %1 nm</translation>
         </message>
         <message>
             <source>Order of: %1</source>
@@ -3077,7 +3080,7 @@
         </message>
         <message>
             <source>Absorptivity</source>
-            <translation>Absorptivité</translation>
+            <translation>Absorptivité molaire</translation>
         </message>
         <message>
             <source>Wavelength</source>
@@ -5657,7 +5660,7 @@
         </message>
         <message>
             <source>from its runs</source>
-            <translation>conservée avec ses séries</translation>
+            <translation>de ses séries</translation>
         </message>
         <message>
             <source>shipped with an earlier program</source>
@@ -6749,7 +6752,7 @@
         </message>
         <message>
             <source>who answers for it</source>
-            <translation>qui en répond</translation>
+            <translation>provenance</translation>
         </message>
         <message>
             <source>pipette</source>
@@ -6773,7 +6776,7 @@
         </message>
         <message>
             <source>rows of the rack</source>
-            <translation>rangs du portoir</translation>
+            <translation>rangées du portoir</translation>
         </message>
         <message>
             <source>reagent</source>
@@ -6781,7 +6784,7 @@
         </message>
         <message>
             <source>received from</source>
-            <translation>reçu de</translation>
+            <translation>expéditeur</translation>
         </message>
         <message>
             <source>role</source>
@@ -6881,11 +6884,11 @@
         </message>
         <message>
             <source>highest (°C)</source>
-            <translation>la plus haute (°C)</translation>
+            <translation>température maximale (°C)</translation>
         </message>
         <message>
             <source>lowest (°C)</source>
-            <translation>la plus basse (°C)</translation>
+            <translation>température minimale (°C)</translation>
         </message>
         <message>
             <source>a picture</source>
@@ -7061,7 +7064,7 @@
         </message>
         <message>
             <source>by the absorptivity</source>
-            <translation>par l’absorptivité</translation>
+            <translation>par l’absorptivité molaire</translation>
         </message>
         <message>
             <source>by a line through the standards</source>
@@ -7109,7 +7112,7 @@
         </message>
         <message>
             <source>absorptivity</source>
-            <translation>absorptivité</translation>
+            <translation>absorptivité molaire</translation>
         </message>
         <message>
             <source>extract</source>
@@ -7189,7 +7192,7 @@
         </message>
         <message>
             <source>absorptivity (%)</source>
-            <translation>absorptivité (%)</translation>
+            <translation>absorptivité molaire (%)</translation>
         </message>
         <message>
             <source>nothing speaks against it</source>
@@ -7634,7 +7637,7 @@
         </message>
         <message>
             <source>The method has no absorptivity at %1, so no signal can be predicted.</source>
-            <translation>La méthode n’a pas d’absorptivité à %1, aucun signal ne peut donc être prévu.</translation>
+            <translation>La méthode n’a pas d’absorptivité molaire à %1, aucun signal ne peut donc être prévu.</translation>
         </message>
         <message>
             <source>The sample has to be diluted, but no pipette and flask of the laboratory make a dilution.</source>
@@ -7676,7 +7679,7 @@
         </message>
         <message>
             <source>absorptivity</source>
-            <translation>absorptivité</translation>
+            <translation>absorptivité molaire</translation>
         </message>
         <message>
             <source>path length</source>
@@ -7731,7 +7734,7 @@
         </message>
         <message>
             <source>absorptivity of %1 at %2</source>
-            <translation>absorptivité de %1 à %2</translation>
+            <translation>absorptivité molaire de %1 à %2</translation>
         </message>
         <message>
             <source>cuvette of the %1</source>
@@ -7845,7 +7848,7 @@
         <name>plateau::planning::LaboratorySoundness</name>
         <message>
             <source>makes a rack of %1 places with %2 rows; at most %3 are allowed</source>
-            <translation>fait un portoir de %1 places avec %2 rangs ; %3 au plus sont permises</translation>
+            <translation>fait un portoir de %1 places en %2 rangées ; %3 au plus sont permises</translation>
         </message>
         <message>
             <source>must not be smaller than smallest_mL: %1 is less than %2</source>
@@ -7896,19 +7899,19 @@
         </message>
         <message>
             <source>open too long, was to be used by %1</source>
-            <translation>ouvert trop longtemps, était bon jusqu’au %1</translation>
+            <translation>ouvert depuis trop longtemps, était valable jusqu’au %1</translation>
         </message>
         <message>
             <source>dissolved too long ago, was to be used by %1</source>
-            <translation>dissous il y a trop longtemps, était bon jusqu’au %1</translation>
+            <translation>dissous depuis trop longtemps, était valable jusqu’au %1</translation>
         </message>
         <message>
             <source>stored too long, was to be used by %1</source>
-            <translation>stocké trop longtemps, était bon jusqu’au %1</translation>
+            <translation>conservé trop longtemps, était valable jusqu’au %1</translation>
         </message>
         <message>
             <source>what it was filled from was to be used by %1</source>
-            <translation>ce dont il a été rempli était bon jusqu’au %1</translation>
+            <translation>ce dont il a été rempli était valable jusqu’au %1</translation>
         </message>
         <message>
             <source>expired on %1</source>
@@ -7924,7 +7927,7 @@
         </message>
         <message>
             <source>%1 (as stored)</source>
-            <translation>%1 (ainsi stocké)</translation>
+            <translation>%1 (conservé ainsi)</translation>
         </message>
         <message>
             <source>%1 (its source)</source>
@@ -7944,11 +7947,11 @@
         </message>
         <message>
             <source>use by tonight</source>
-            <translation>bon jusqu’à ce soir</translation>
+            <translation>valable jusqu’à ce soir</translation>
         </message>
         <message>
             <source>use by %1</source>
-            <translation>bon jusqu’au %1</translation>
+            <translation>valable jusqu’au %1</translation>
         </message>
         <message>
             <source>too little for a tube</source>
@@ -7968,7 +7971,7 @@
         </message>
         <message>
             <source>%1: use by %2; a repeat after that takes another.</source>
-            <translation>%1 : bon jusqu’au %2 ; une répétition après cela en prend un autre.</translation>
+            <translation>%1 : valable jusqu’au %2 ; une répétition après cela en prend un autre.</translation>
         </message>
         <message numerus="yes">
             <source>low, enough for %n tubes</source>
@@ -7983,15 +7986,15 @@
         </message>
         <message>
             <source>open too long</source>
-            <translation>ouvert trop longtemps</translation>
+            <translation>ouvert depuis trop longtemps</translation>
         </message>
         <message>
             <source>dissolved too long ago</source>
-            <translation>dissous il y a trop longtemps</translation>
+            <translation>dissous depuis trop longtemps</translation>
         </message>
         <message>
             <source>stored too long</source>
-            <translation>stocké trop longtemps</translation>
+            <translation>conservé trop longtemps</translation>
         </message>
         <message>
             <source>what it was filled from is too old</source>
@@ -8008,8 +8011,8 @@
         <message numerus="yes">
             <source>good for %n more days</source>
             <translation>
-                <numerusform>bon encore %n jour</numerusform>
-                <numerusform>bon encore %n jours</numerusform>
+                <numerusform>valable encore %n jour</numerusform>
+                <numerusform>valable encore %n jours</numerusform>
             </translation>
         </message>
     </context>
@@ -8107,11 +8110,11 @@
         </message>
         <message>
             <source>names an owner for this a second time</source>
-            <translation>nomme une seconde fois ce qui en répond</translation>
+            <translation>nomme une seconde fois la provenance</translation>
         </message>
         <message>
             <source>the owner</source>
-            <translation>ce qui en répond</translation>
+            <translation>la provenance</translation>
         </message>
         <message>
             <source>the source</source>
@@ -8290,7 +8293,7 @@
         </message>
         <message>
             <source>who it came from</source>
-            <translation>la provenance</translation>
+            <translation>l’expéditeur</translation>
         </message>
         <message>
             <source>is not a real time; give a time with its offset from UTC</source>
@@ -8421,7 +8424,7 @@
         </message>
         <message>
             <source>the method has no absorptivity for %1 nm; it has one for %2 nm</source>
-            <translation>la méthode n’a pas d’absorptivité à %1 nm ; elle en a une à %2 nm</translation>
+            <translation>la méthode n’a pas d’absorptivité molaire à %1 nm ; elle en a une à %2 nm</translation>
         </message>
         <message>
             <source>the method takes no reading %1; it takes %2</source>
@@ -8815,7 +8818,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Window, undiluted, in g/L</source>
-            <translation>Fenêtre, non dilué, en g/L</translation>
+            <translation>Domaine sans dilution, en g/L</translation>
         </message>
         <message>
             <source>Factor: g/L for a net signal of 1</source>
@@ -8879,7 +8882,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>S&amp;ave</source>
-            <translation>&amp;Garder</translation>
+            <translation>Enre&amp;gistrer</translation>
         </message>
         <message>
             <source>Sound, lead time and keying</source>
@@ -9025,7 +9028,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <name>plateau::ui::BudgetOwners</name>
         <message>
             <source>A part that begins with a method's name comes from the run by that method; its own review says whose it is.</source>
-            <translation>Une partie qui commence par le nom d’une méthode vient de la série faite par cette méthode ; sa propre revue indique ce qui en répond.</translation>
+            <translation>Une partie qui commence par le nom d’une méthode vient de la série faite par cette méthode ; sa propre revue en indique la provenance.</translation>
         </message>
     </context>
     <context>
@@ -9054,7 +9057,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <name>plateau::ui::CellsTable</name>
         <message>
             <source>Type to fill a cell, Enter goes on, F2 changes what is there. Insert adds a row, Ctrl+Delete removes it, Alt+Up and Alt+Down move it, Ctrl+Z undoes.</source>
-            <translation>Tapez pour remplir une cellule, Entrée passe à la suivante, F2 modifie ce qui s’y trouve. Inser ajoute une ligne, Ctrl+Suppr l’enlève, Alt+Haut et Alt+Bas la déplacent, Ctrl+Z annule.</translation>
+            <translation>Tapez pour remplir une cellule, Entrée passe à la suivante, F2 modifie ce qui s’y trouve. Inser ajoute une ligne, Ctrl+Suppr l’enlève, Alt+Flèche haut et Alt+Flèche bas la déplacent, Ctrl+Z annule.</translation>
         </message>
         <message>
             <source>Insert row</source>
@@ -9078,6 +9081,45 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <message>
             <source>The chart was not saved as %1: see that the folder is there, may be written to and has room.</source>
             <translation>La carte n’a pas été enregistrée comme %1 : veillez à ce que le dossier existe, soit ouvert en écriture et ait de la place.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ChartKey</name>
+        <message>
+            <source>outside a limit</source>
+            <translation>hors d’une limite</translation>
+        </message>
+        <message>
+            <source>out of control</source>
+            <translation>hors maîtrise</translation>
+        </message>
+        <message>
+            <source>warning</source>
+            <translation>avertissement</translation>
+        </message>
+        <message>
+            <source>left out</source>
+            <translation>écarté</translation>
+        </message>
+        <message>
+            <source>decision limit</source>
+            <translation>limite de décision</translation>
+        </message>
+        <message>
+            <source>action limit</source>
+            <translation>limite d’action</translation>
+        </message>
+        <message>
+            <source>warning limit</source>
+            <translation>limite de surveillance</translation>
+        </message>
+        <message>
+            <source>change of lot, standard or control</source>
+            <translation>changement de lot, d’étalon ou de contrôle</translation>
+        </message>
+        <message>
+            <source>Key of the chart</source>
+            <translation>Légende de la carte</translation>
         </message>
     </context>
     <context>
@@ -9294,7 +9336,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>For the budgets: standard uncertainty (k = 1) of %1.</source>
-            <translation>Incertitude-type pour les bilans (k = 1) : %1.</translation>
+            <translation>Incertitude-type pour les bilans (k = 1) %1.</translation>
         </message>
         <message>
             <source>Back to the item  Esc</source>
@@ -9337,7 +9379,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Outcome</source>
-            <translation>Issue</translation>
+            <translation>Conclusion</translation>
         </message>
         <message>
             <source>Found</source>
@@ -9364,11 +9406,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>point, as in 0.512</source>
-            <translation>point, comme 0.512</translation>
+            <translation>point, p. ex. 0.512</translation>
         </message>
         <message>
             <source>comma, as in 0,512</source>
-            <translation>virgule, comme 0,512</translation>
+            <translation>virgule, p. ex. 0,512</translation>
         </message>
         <message>
             <source>ASCII or Unicode</source>
@@ -9782,7 +9824,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <message>
             <source>e.g. %1</source>
             <comment>a day, in an empty field</comment>
-            <translation>comme %1</translation>
+            <translation>p. ex. %1</translation>
         </message>
     </context>
     <context>
@@ -9988,7 +10030,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Absorptivity (L/(mol cm))</source>
-            <translation>Absorptivité (L/(mol cm))</translation>
+            <translation>Absorptivité molaire (L/(mol cm))</translation>
         </message>
         <message>
             <source>Component</source>
@@ -10080,11 +10122,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Lowest temperature (°C)</source>
-            <translation>Température la plus basse (°C)</translation>
+            <translation>Température minimale (°C)</translation>
         </message>
         <message>
             <source>Highest temperature (°C)</source>
-            <translation>Température la plus haute (°C)</translation>
+            <translation>Température maximale (°C)</translation>
         </message>
         <message>
             <source>Reading</source>
@@ -10294,7 +10336,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Cance&amp;l  Esc</source>
-            <translation>A&amp;nnuler  Esc</translation>
+            <translation>A&amp;nnuler  Échap</translation>
         </message>
         <message>
             <source>Read again: what was read before stays, and the result rests on the series. Esc cancels.</source>
@@ -10337,27 +10379,27 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>one reading:</source>
-            <translation>une lecture :</translation>
+            <translation>d’une lecture :</translation>
         </message>
         <message>
             <source>absorbance scale:</source>
-            <translation>échelle des absorbances :</translation>
+            <translation>de l’échelle des absorbances :</translation>
         </message>
         <message>
             <source>path length:</source>
-            <translation>trajet optique :</translation>
+            <translation>du trajet optique :</translation>
         </message>
         <message>
             <source>a volume:</source>
-            <translation>un volume :</translation>
+            <translation>d’un volume :</translation>
         </message>
         <message>
             <source>one weighing:</source>
-            <translation>une pesée :</translation>
+            <translation>d’une pesée :</translation>
         </message>
         <message>
             <source>temperature:</source>
-            <translation>température :</translation>
+            <translation>de la température :</translation>
         </message>
         <message>
             <source>The name</source>
@@ -10428,7 +10470,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Next check due</source>
-            <translation>Vérifié jusqu’au</translation>
+            <translation>Prochain contrôle</translation>
         </message>
         <message>
             <source>Volume</source>
@@ -10896,11 +10938,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>To what was read before (Alt+Left)</source>
-            <translation>Vers ce qui a été lu avant (Alt+Gauche)</translation>
+            <translation>Vers ce qui a été lu avant (Alt+Flèche gauche)</translation>
         </message>
         <message>
             <source>To what was read after it (Alt+Right)</source>
-            <translation>Vers ce qui a été lu après (Alt+Droite)</translation>
+            <translation>Vers ce qui a été lu après (Alt+Flèche droite)</translation>
         </message>
         <message>
             <source>Back</source>
@@ -11215,7 +11257,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Standard uncertainty (k = 1) of %1.</source>
-            <translation>Incertitude-type (k = 1) : %1.</translation>
+            <translation>Incertitude-type (k = 1) %1.</translation>
         </message>
         <message>
             <source>Source: %1.</source>
@@ -11286,7 +11328,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Down</source>
-            <translation>Bas</translation>
+            <translation>Flèche bas</translation>
         </message>
         <message>
             <source>In a field with an arrow: what is offered; in a search: into the list</source>
@@ -11330,7 +11372,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Tick the row</source>
-            <translation>Cocher le rang</translation>
+            <translation>Cocher la rangée</translation>
         </message>
         <message>
             <source>-, Backspace</source>
@@ -11350,7 +11392,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Up, Down</source>
-            <translation>Haut, Bas</translation>
+            <translation>Flèche haut, Flèche bas</translation>
         </message>
         <message>
             <source>The tube before, the next one</source>
@@ -11362,7 +11404,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>What is next is done now</source>
-            <translation>Marquer la suite comme faite</translation>
+            <translation>Marquer l’étape suivante comme faite</translation>
         </message>
         <message>
             <source>Type the reading again; leave it as it was</source>
@@ -11370,7 +11412,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Up, Down, Page Up, Page Down, Home, End</source>
-            <translation>Haut, Bas, Page préc., Page suiv., Origine, Fin</translation>
+            <translation>Flèche haut, Flèche bas, Page préc., Page suiv., Origine, Fin</translation>
         </message>
         <message>
             <source>From tube to tube</source>
@@ -11418,7 +11460,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Left, Right</source>
-            <translation>Gauche, Droite</translation>
+            <translation>Flèche gauche, Flèche droite</translation>
         </message>
         <message>
             <source>From point to point</source>
@@ -11426,7 +11468,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Ctrl+Left, Ctrl+Right</source>
-            <translation>Ctrl+Gauche, Ctrl+Droite</translation>
+            <translation>Ctrl+Flèche gauche, Ctrl+Flèche droite</translation>
         </message>
         <message>
             <source>From one point out of control to the next</source>
@@ -11478,7 +11520,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Alt+Up, Alt+Down</source>
-            <translation>Alt+Haut, Alt+Bas</translation>
+            <translation>Alt+Flèche haut, Alt+Flèche bas</translation>
         </message>
         <message>
             <source>Move the row</source>
@@ -11558,7 +11600,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Alt+Left, Alt+Right</source>
-            <translation>Alt+Gauche, Alt+Droite</translation>
+            <translation>Alt+Flèche gauche, Alt+Flèche droite</translation>
         </message>
         <message>
             <source>To the page read before, to the one after it</source>
@@ -11679,7 +11721,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>&amp;Rows</source>
-            <translation>&amp;Rangs</translation>
+            <translation>&amp;Rangées</translation>
         </message>
         <message>
             <source>&amp;Width of a label</source>
@@ -11703,7 +11745,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>&amp;Gap between rows</source>
-            <translation>Écart entre rang&amp;s</translation>
+            <translation>Écart entre rangée&amp;s</translation>
         </message>
         <message>
             <source>&amp;First free label</source>
@@ -11746,7 +11788,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Labels to print: %1, from label %2 of %3 on (row %4, column %5). Sheets needed: %6. Hatched: used.</source>
-            <translation>Étiquettes à imprimer : %1, à partir de l’étiquette %2 sur %3 (rang %4, colonne %5). Planches nécessaires : %6. Hachuré : déjà prises.</translation>
+            <translation>Étiquettes à imprimer : %1, à partir de l’étiquette %2 sur %3 (rangée %4, colonne %5). Planches nécessaires : %6. Hachuré : déjà prises.</translation>
         </message>
     </context>
     <context>
@@ -11781,7 +11823,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>A sheet has at least one column and one row of labels.</source>
-            <translation>Une planche a au moins une colonne et un rang d’étiquettes.</translation>
+            <translation>Une planche a au moins une colonne et une rangée d’étiquettes.</translation>
         </message>
         <message>
             <source>A label of %1 by %2 can't be read; it needs at least %3 by %4.</source>
@@ -11970,7 +12012,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>absorptivity</source>
-            <translation>absorptivité</translation>
+            <translation>absorptivité molaire</translation>
         </message>
         <message>
             <source>path length</source>
@@ -12042,7 +12084,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Rows of a rack</source>
-            <translation>Rangs d’un portoir</translation>
+            <translation>Rangées d’un portoir</translation>
         </message>
         <message>
             <source>Columns of a rack</source>
@@ -12116,7 +12158,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>What</source>
-            <translation>Objet</translation>
+            <translation>Opération</translation>
         </message>
         <message>
             <source>Volume</source>
@@ -12163,7 +12205,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>As of</source>
-            <translation>À la date du</translation>
+            <translation>Source datée du</translation>
         </message>
         <message>
             <source>Guard band</source>
@@ -12206,7 +12248,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>As of</source>
-            <translation>À la date du</translation>
+            <translation>Source datée du</translation>
         </message>
     </context>
     <context>
@@ -12225,7 +12267,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>No limits yet. Add the limits of your products, each with the source it stands in and its date; Review then says of every result whether it lies inside, outside, or cannot be decided at its uncertainty.</source>
-            <translation>Pas encore de limites. Ajoutez les limites de vos produits, chacune avec la source où elle figure et sa date ; la Revue dit alors de chaque résultat s’il est dans les limites, hors des limites ou indécidable avec son incertitude.</translation>
+            <translation>Pas encore de limites. Ajoutez les limites de vos produits, chacune avec la source où elle figure et sa date ; la Revue dit alors de chaque résultat s’il est dans les limites, hors des limites ou non concluant avec son incertitude.</translation>
         </message>
         <message>
             <source>No limit contains all of these words. Remove one to find more.</source>
@@ -12254,6 +12296,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <message>
             <source>There is nothing to save: it was saved like this already.</source>
             <translation>Il n’y a rien à enregistrer : c’était déjà enregistré ainsi.</translation>
+        </message>
+        <message>
+            <source>Version %1, saved by %2, %3.</source>
+            <translation>Version %1, enregistrée par %2, %3.</translation>
         </message>
     </context>
     <context>
@@ -12423,7 +12469,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>&amp;As of</source>
-            <translation>À la d&amp;ate du</translation>
+            <translation>Source d&amp;atée du</translation>
         </message>
         <message>
             <source>&amp;Decision rule</source>
@@ -12463,7 +12509,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>The date of the source, or the day it was read, as %1.</source>
-            <translation>Le jour dont date la source, ou auquel elle a été lue, comme %1.</translation>
+            <translation>Le jour dont date la source, ou auquel elle a été lue, p. ex. %1.</translation>
         </message>
     </context>
     <context>
@@ -12514,15 +12560,15 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Inside only up to the guard band before the limit, outside beyond the limit; between the two it cannot be decided.</source>
-            <translation>Dans les limites seulement jusqu’à la bande de garde en deçà de la limite, hors des limites au-delà de la limite ; entre les deux, indécidable.</translation>
+            <translation>Dans les limites seulement jusqu’à la bande de garde en deçà de la limite, hors des limites au-delà de la limite ; entre les deux, non concluant.</translation>
         </message>
         <message>
             <source>Inside up to the limit, outside only from the guard band beyond it; between the two it cannot be decided.</source>
-            <translation>Dans les limites jusqu’à la limite, hors des limites seulement à partir de la bande de garde au-delà ; entre les deux, indécidable.</translation>
+            <translation>Dans les limites jusqu’à la limite, hors des limites seulement à partir de la bande de garde au-delà ; entre les deux, non concluant.</translation>
         </message>
         <message>
             <source>Inside only up to the guard band before the limit, outside only from the guard band beyond it; between the two it cannot be decided.</source>
-            <translation>Dans les limites seulement jusqu’à la bande de garde en deçà de la limite, hors des limites seulement à partir de la bande de garde au-delà ; entre les deux, indécidable.</translation>
+            <translation>Dans les limites seulement jusqu’à la bande de garde en deçà de la limite, hors des limites seulement à partir de la bande de garde au-delà ; entre les deux, non concluant.</translation>
         </message>
     </context>
     <context>
@@ -12900,15 +12946,15 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>&amp;Where it is stored</source>
-            <translation>&amp;Lieu de stockage</translation>
+            <translation>E&amp;mplacement</translation>
         </message>
         <message>
             <source>Co&amp;ldest there (°C)</source>
-            <translation>Mi&amp;nimum là (°C)</translation>
+            <translation>Température mi&amp;nimale (°C)</translation>
         </message>
         <message>
             <source>War&amp;mest there (°C)</source>
-            <translation>Ma&amp;ximum là (°C)</translation>
+            <translation>Température ma&amp;ximale (°C)</translation>
         </message>
         <message>
             <source>Empty where none is stated.</source>
@@ -12924,7 +12970,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>&amp;Keep as stored (days)</source>
-            <translation>&amp;Conservation ainsi stocké (jours)</translation>
+            <translation>&amp;Conservation en l’état (jours)</translation>
         </message>
         <message>
             <source>Say in what it was dissolved: choose a container, or key it, such as water.</source>
@@ -12940,7 +12986,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Keep as stored</source>
-            <translation>Conservation ainsi stocké</translation>
+            <translation>Conservation en l’état</translation>
         </message>
         <message>
             <source>Once thawed</source>
@@ -12952,7 +12998,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Say where it is kept, as freezer 2, upper drawer.</source>
-            <translation>Indiquez où il est gardé, par exemple congélateur 2, tiroir du haut.</translation>
+            <translation>Indiquez l’emplacement, par exemple congélateur 2, tiroir du haut.</translation>
         </message>
     </context>
     <context>
@@ -13007,7 +13053,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>As %1, or a month as %2. Empty where none is stated.</source>
-            <translation>Comme %1, ou un mois comme %2. Vide si rien n’est indiqué.</translation>
+            <translation>P. ex. %1, ou un mois, p. ex. %2. Vide si rien n’est indiqué.</translation>
         </message>
     </context>
     <context>
@@ -13030,27 +13076,27 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>According to the ledger: %1; ticked in runs: %2; left: %3.</source>
-            <translation>D’après le journal %1, dont %2 pris par des séries ; reste : %3.</translation>
+            <translation>D’après le journal : %1 ; coché dans des séries : %2 ; reste : %3.</translation>
         </message>
         <message>
             <source>It was opened</source>
-            <translation>Il a été ouvert</translation>
+            <translation>Ouverture</translation>
         </message>
         <message>
             <source>Some was taken, keyed by hand</source>
-            <translation>Une partie a été prise hors d’une série</translation>
+            <translation>Prélèvement saisi à la main</translation>
         </message>
         <message>
             <source>Some was spilt or discarded</source>
-            <translation>Une partie a été renversée ou jetée</translation>
+            <translation>Perte ou mise au rebut</translation>
         </message>
         <message>
             <source>Another volume was found in it</source>
-            <translation>Un autre volume y a été trouvé</translation>
+            <translation>Correction du volume</translation>
         </message>
         <message>
             <source>Its label was noted wrongly</source>
-            <translation>Son étiquette a été mal notée</translation>
+            <translation>Correction de l’étiquette</translation>
         </message>
         <message>
             <source>Vol&amp;ume found (mL)</source>
@@ -13090,7 +13136,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>What it touched as &amp;CSV…</source>
-            <translation>Ce qu’il a touché en &amp;CSV…</translation>
+            <translation>Résultats concernés en &amp;CSV…</translation>
         </message>
         <message>
             <source>Every run that took from it and every result: for the day when the supplier recalls it.</source>
@@ -13098,11 +13144,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>What happened to it</source>
-            <translation>Ce qui lui est arrivé</translation>
+            <translation>Nouvelle opération</translation>
         </message>
         <message>
             <source>Wh&amp;at</source>
-            <translation>O&amp;bjet</translation>
+            <translation>O&amp;pération</translation>
         </message>
         <message>
             <source>Da&amp;y</source>
@@ -13122,7 +13168,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>use by: %1</source>
-            <translation>à utiliser jusqu’au : %1</translation>
+            <translation>à utiliser jusqu’au %1</translation>
         </message>
         <message>
             <source>the label says: %1</source>
@@ -13142,11 +13188,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>keeps as stored: %1 days</source>
-            <translation>conservation ainsi stocké : %1 jours</translation>
+            <translation>conservation en l’état : %1 jours</translation>
         </message>
         <message>
             <source>storage: %1</source>
-            <translation>gardé : %1</translation>
+            <translation>emplacement : %1</translation>
         </message>
         <message>
             <source>It is dry: its volume begins when it is dissolved.</source>
@@ -13154,23 +13200,23 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>It was dissolved</source>
-            <translation>Il a été dissous</translation>
+            <translation>Dissolution</translation>
         </message>
         <message>
             <source>It was opened or thawed</source>
-            <translation>Il a été ouvert ou décongelé</translation>
+            <translation>Ouverture ou décongélation</translation>
         </message>
         <message>
             <source>It was discarded</source>
-            <translation>Il a été jeté</translation>
+            <translation>Mise au rebut</translation>
         </message>
         <message>
             <source>It was divided into aliquots</source>
-            <translation>Il a été divisé en aliquotes</translation>
+            <translation>Division en aliquotes</translation>
         </message>
         <message>
             <source>There is something to note about it</source>
-            <translation>Il y a quelque chose à noter</translation>
+            <translation>Remarque</translation>
         </message>
         <message>
             <source>Sol&amp;ution (mL)</source>
@@ -13190,7 +13236,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>It was moved</source>
-            <translation>Il a été déplacé</translation>
+            <translation>Déplacement</translation>
         </message>
         <message>
             <source>No dose of a run was ticked with this lot yet. What was taken otherwise stands in the ledger.</source>
@@ -13198,7 +13244,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Left according to the ledger: %1; ticked in runs: none.</source>
-            <translation>Reste d’après le journal : %1 ; les séries n’en ont rien pris.</translation>
+            <translation>Reste d’après le journal : %1 ; coché dans des séries : rien.</translation>
         </message>
         <message>
             <source>opened on %1</source>
@@ -13206,11 +13252,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>It was opened on another day</source>
-            <translation>Il a été ouvert un autre jour</translation>
+            <translation>Correction du jour d’ouverture</translation>
         </message>
         <message>
             <source>It was not opened after all</source>
-            <translation>Il n’a finalement pas été ouvert</translation>
+            <translation>Annulation de l’ouverture</translation>
         </message>
         <message>
             <source>Back to the list  Esc</source>
@@ -13218,74 +13264,74 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Left according to the ledger: %1; taken, keyed by hand: %2; ticked in runs: none.</source>
-            <translation>Reste d’après le journal : %1 ; pris hors des séries : %2, par des séries : rien.</translation>
+            <translation>Reste d’après le journal : %1 ; prélèvement saisi à la main : %2 ; coché dans des séries : rien.</translation>
         </message>
     </context>
     <context>
         <name>plateau::ui::LotWords</name>
         <message>
             <source>received</source>
-            <translation>reçu</translation>
+            <translation>réception</translation>
         </message>
         <message>
             <source>discarded</source>
-            <translation>jeté</translation>
+            <translation>perte ou mise au rebut</translation>
         </message>
         <message>
             <source>corrected to what was found</source>
-            <translation>corrigé selon ce qui a été trouvé</translation>
+            <translation>correction du volume</translation>
         </message>
         <message>
             <source>received dry</source>
-            <translation>réceptionné sec</translation>
+            <translation>réception (sec)</translation>
         </message>
         <message>
             <source>opened</source>
-            <translation>ouvert</translation>
+            <translation>ouverture</translation>
         </message>
         <message>
             <source>dissolved</source>
-            <translation>dissous</translation>
+            <translation>dissolution</translation>
         </message>
         <message>
             <source>taken to dissolve</source>
-            <translation>pris pour dissoudre</translation>
+            <translation>prélèvement pour dissoudre</translation>
         </message>
         <message>
             <source>divided</source>
-            <translation>divisé</translation>
+            <translation>division</translation>
         </message>
         <message>
             <source>filled</source>
-            <translation>rempli</translation>
+            <translation>remplissage</translation>
         </message>
         <message>
             <source>put where it is kept</source>
-            <translation>mis à sa place</translation>
+            <translation>rangement</translation>
         </message>
         <message>
             <source>noted</source>
-            <translation>noté</translation>
+            <translation>remarque</translation>
         </message>
         <message>
             <source>taken, keyed by hand</source>
-            <translation>pris, saisi à la main</translation>
+            <translation>prélèvement saisi à la main</translation>
         </message>
         <message>
             <source>Key the day as %1.</source>
-            <translation>Saisissez le jour comme %1.</translation>
+            <translation>Saisissez le jour sous la forme %1.</translation>
         </message>
         <message>
             <source>This is not a day. Key it as %1; a month alone, as %2, means its last day.</source>
-            <translation>Ce n’est pas un jour. Saisissez-le comme %1 ; un mois seul, comme %2, désigne son dernier jour.</translation>
+            <translation>Ce n’est pas un jour. Saisissez-le sous la forme %1 ; un mois seul (%2) désigne son dernier jour.</translation>
         </message>
         <message>
             <source>opening corrected</source>
-            <translation>ouverture corrigée</translation>
+            <translation>correction de l’ouverture</translation>
         </message>
         <message>
             <source>This is not a day. Key it as %1; a month alone, as %2, means its first day.</source>
-            <translation>Ce n’est pas un jour. Saisissez-le comme %1 ; un mois seul, comme %2, désigne son premier jour.</translation>
+            <translation>Ce n’est pas un jour. Saisissez-le sous la forme %1 ; un mois seul (%2) désigne son premier jour.</translation>
         </message>
     </context>
     <context>
@@ -13316,7 +13362,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Storage</source>
-            <translation>Lieu</translation>
+            <translation>Emplacement</translation>
         </message>
     </context>
     <context>
@@ -13375,7 +13421,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>What happened to a lot, not stored yet</source>
-            <translation>Ce qui est arrivé à un lot, pas encore enregistré</translation>
+            <translation>Une opération sur un lot, pas encore enregistrée</translation>
         </message>
         <message>
             <source>In the book: %1, lot %2, %3. The label stays here for the next container of it.</source>
@@ -13387,7 +13433,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Save what the container touched</source>
-            <translation>Enregistrer ce que le flacon a touché</translation>
+            <translation>Enregistrer les résultats concernés</translation>
         </message>
         <message>
             <source>lot %1.csv</source>
@@ -13411,7 +13457,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Noted: it is kept in %1.</source>
-            <translation>Noté : il est gardé dans %1.</translation>
+            <translation>Noté ; emplacement : %1.</translation>
         </message>
         <message>
             <source>Noted; the ledger keeps it.</source>
@@ -13431,7 +13477,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>In the book: %1, lot %2, %3, use by %4 by its label. The label stays here for the next container of it.</source>
-            <translation>Dans le registre : %1, lot %2, %3, bon jusqu’au %4 d’après l’étiquette. L’étiquette reste ici pour le prochain flacon de ce lot.</translation>
+            <translation>Dans le registre : %1, lot %2, %3, valable jusqu’au %4 d’après l’étiquette. L’étiquette reste ici pour le prochain flacon de ce lot.</translation>
         </message>
     </context>
     <context>
@@ -13728,10 +13774,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>sera enregistrée comme version 1</translation>
         </message>
         <message>
-            <source>%1 (%2)</source>
-            <translation>%1 (%2)</translation>
-        </message>
-        <message>
             <source>A method without a name yet</source>
             <translation>Une méthode encore sans nom</translation>
         </message>
@@ -13855,7 +13897,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>absorptivity</source>
-            <translation>absorptivité</translation>
+            <translation>absorptivité molaire</translation>
         </message>
         <message>
             <source>wavelength</source>
@@ -14079,7 +14121,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>absorptivity at %1 nm</source>
-            <translation>absorptivité à %1 nm</translation>
+            <translation>absorptivité molaire à %1 nm</translation>
         </message>
     </context>
     <context>
@@ -14144,7 +14186,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Absorptivity, in %</source>
-            <translation>Absorptivité, en %</translation>
+            <translation>Absorptivité molaire, en %</translation>
         </message>
         <message>
             <source>path %</source>
@@ -14378,7 +14420,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Absorptivity</source>
-            <translation>Absorptivité</translation>
+            <translation>Absorptivité molaire</translation>
         </message>
         <message>
             <source>Readings</source>
@@ -14498,7 +14540,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>What is from memory was set down by whoever wrote the method, for a shipped one by the makers of the program, without a published source.</source>
-            <translation>Ce qui est de mémoire a été noté par l’auteur de la méthode, pour une méthode fournie par les auteurs du programme, sans source publiée.</translation>
+            <translation>« De mémoire » : noté sans source publiée par l’auteur de la méthode (méthode fournie : les auteurs du programme).</translation>
         </message>
     </context>
     <context>
@@ -14611,7 +14653,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>e.g. 8:10, or with the date</source>
-            <translation>comme 8:10, ou avec son jour</translation>
+            <translation>p. ex. 8:10, ou avec la date</translation>
         </message>
     </context>
     <context>
@@ -14652,7 +14694,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <name>plateau::ui::NextStrip</name>
         <message>
             <source>Next</source>
-            <translation>Suite</translation>
+            <translation>Étape suivante</translation>
         </message>
         <message>
             <source>Done now  F9</source>
@@ -14688,7 +14730,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Rack %1: %2 of %3 read</source>
-            <translation>Portoir %1 : %2 sur %3 lus</translation>
+            <translation>Portoir %1 : %2/%3 lectures</translation>
         </message>
     </context>
     <context>
@@ -14932,7 +14974,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>may sign</source>
-            <translation>signe</translation>
+            <translation>peut signer</translation>
         </message>
         <message>
             <source>Name</source>
@@ -14979,7 +15021,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Decisions are signed by these people, each with a passphrase. Choose one to change; every change is signed.</source>
-            <translation>Les décisions sont signées par ces personnes, chacune avec une phrase de passe. Choisissez-en une à modifier ; chaque modification est signée.</translation>
+            <translation>Les décisions sont signées par ces personnes, chacune avec une phrase de passe. Choisissez une personne à modifier ; chaque modification est signée.</translation>
         </message>
         <message>
             <source>Nobody is set up yet.
@@ -15090,7 +15132,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Ro&amp;w  +</source>
-            <translation>Ran&amp;g  +</translation>
+            <translation>Ran&amp;gée  +</translation>
         </message>
         <message>
             <source>&amp;All tubes  *</source>
@@ -15164,7 +15206,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Cancel  Esc</source>
-            <translation>A&amp;nnuler  Esc</translation>
+            <translation>A&amp;nnuler  Échap</translation>
         </message>
     </context>
     <context>
@@ -15172,10 +15214,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>%1 of tube %2 is not read yet, and after %3 it cannot be. Read it first, or press the key again to tick all the same.</source>
             <translation>%1 du tube %2 n’est pas encore lu, et après %3 il ne pourra plus l’être. Lisez-le d’abord, ou appuyez à nouveau sur la touche pour cocher quand même.</translation>
-        </message>
-        <message>
-            <source>, </source>
-            <translation>, </translation>
         </message>
         <message>
             <source>taken back at once</source>
@@ -15251,7 +15289,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::PipetteSource</name>
         <message>
             <source>%1, use by %2</source>
-            <translation>%1, bon jusqu’au %2</translation>
+            <translation>%1, valable jusqu’au %2</translation>
         </message>
         <message>
             <source>not noted</source>
@@ -15570,7 +15608,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>absorptivity</source>
-            <translation>absorptivité</translation>
+            <translation>absorptivité molaire</translation>
         </message>
         <message>
             <source>total volume</source>
@@ -15633,7 +15671,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Run a control of &amp;known value</source>
-            <translation>Passer un &amp;contrôle de valeur saisie</translation>
+            <translation>Passer un &amp;contrôle (valeur à saisir)</translation>
         </message>
         <message>
             <source>Liquid</source>
@@ -15645,7 +15683,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>By absorptivity</source>
-            <translation>Par l’absorptivité</translation>
+            <translation>Par l’absorptivité molaire</translation>
         </message>
         <message>
             <source>By the run's standard</source>
@@ -15945,7 +15983,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>several portions, e.g. 50.3; 49.8</source>
-            <translation>plusieurs portions comme 50,3; 49,8</translation>
+            <translation>plusieurs portions, p. ex. 50,3 ; 49,8</translation>
         </message>
         <message>
             <source>Name on the flas&amp;k</source>
@@ -16013,7 +16051,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Use by %1.</source>
-            <translation>Bon jusqu’au %1.</translation>
+            <translation>Valable jusqu’au %1.</translation>
         </message>
         <message>
             <source>A weighing: %1. u is a standard uncertainty (k = 1).</source>
@@ -16112,7 +16150,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Use by</source>
-            <translation>Utilisable jusqu’au</translation>
+            <translation>Valable jusqu’au</translation>
         </message>
         <message>
             <source>Substance</source>
@@ -16277,7 +16315,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Rows of a rack</source>
-            <translation>&amp;Rangs d’un portoir</translation>
+            <translation>&amp;Rangées d’un portoir</translation>
         </message>
         <message>
             <source>&amp;Columns of a rack</source>
@@ -16475,7 +16513,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Next is to pipette</source>
-            <translation>La suite est à pipeter</translation>
+            <translation>Étape suivante : pipetage</translation>
         </message>
         <message>
             <source>%1. Enter leads there.</source>
@@ -16644,7 +16682,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>; use by %1</source>
-            <translation> ; bon jusqu’au %1</translation>
+            <translation> ; valable jusqu’au %1</translation>
         </message>
         <message>
             <source>%1 more in lot %2</source>
@@ -16656,7 +16694,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>; opened on %1, use by %2</source>
-            <translation> ; ouvert le %1, bon jusqu’au %2</translation>
+            <translation> ; ouvert le %1, valable jusqu’au %2</translation>
         </message>
         <message>
             <source>; opened on %1</source>
@@ -16703,7 +16741,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Storage place (may be empty)</source>
-            <translation>Conservé dans (peut rester vide)</translation>
+            <translation>Emplacement (peut rester vide)</translation>
         </message>
         <message>
             <source>Back to the list  Esc</source>
@@ -16910,7 +16948,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Key a line for each sample, or copy one or more columns from a spreadsheet and paste them here (Ctrl+V). The first line may hold column names, measurands included; otherwise the columns are, in this order: %1.</source>
-            <translation>Saisissez une ligne par échantillon, ou copiez une ou plusieurs colonnes d’un tableur et collez-les ici (Ctrl+V). La première ligne peut nommer les colonnes, un mesurande aussi ; sinon elles sont, dans cet ordre : %1.</translation>
+            <translation>Saisissez une ligne par échantillon, ou copiez une ou plusieurs colonnes d’un tableur et collez-les ici (Ctrl+V). La première ligne peut porter les titres des colonnes, y compris un mesurande ; sinon elles sont, dans cet ordre : %1.</translation>
         </message>
         <message>
             <source>What was stated before stays in the notebook's history.</source>
@@ -16977,15 +17015,15 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>type a dilution, e.g. 20, its steps, e.g. 5 to 100, or the sample volume, e.g. 0.5 mL</source>
-            <translation>tapez une dilution comme 20, ses étapes comme 5 à 100, ou le volume d’échantillon comme 0,5 mL</translation>
+            <translation>tapez une dilution (p. ex. 20), ses étapes (p. ex. 5 à 100) ou le volume d’échantillon (p. ex. 0,5 mL)</translation>
         </message>
         <message>
             <source>a dilution is by more than 1; for more sample type its volume, e.g. 0.5 mL</source>
-            <translation>une dilution est de plus de 1 ; pour plus d’échantillon, tapez son volume, comme 0,5 mL</translation>
+            <translation>une dilution est de plus de 1 ; pour plus d’échantillon, tapez son volume, p. ex. 0,5 mL</translation>
         </message>
         <message>
             <source>usual pipettes and flasks make no dilution of %1; type its steps, e.g. 5 to 100</source>
-            <translation>les pipettes et fioles usuelles ne font pas de dilution de %1 ; tapez ses étapes, comme 5 à 100</translation>
+            <translation>les pipettes et fioles usuelles ne font pas de dilution de %1 ; tapez ses étapes, p. ex. 5 à 100</translation>
         </message>
         <message>
             <source>, then </source>
@@ -16993,11 +17031,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>a step goes from less to more, e.g. 5 to 100</source>
-            <translation>une étape va du moins au plus, comme 5 à 100</translation>
+            <translation>une étape va du moins au plus, p. ex. 5 à 100</translation>
         </message>
         <message>
             <source>no tube takes that volume of sample; type it in mL, e.g. 0.5 mL</source>
-            <translation>aucun tube ne reçoit ce volume d’échantillon ; tapez-le en mL, comme 0,5 mL</translation>
+            <translation>aucun tube ne reçoit ce volume d’échantillon ; tapez-le en mL, p. ex. 0,5 mL</translation>
         </message>
         <message>
             <source>fold|times</source>
@@ -17080,7 +17118,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>whatever else was asked for</source>
-            <translation>toute autre demande</translation>
+            <translation>autre demande du client</translation>
         </message>
         <message>
             <source>Tube %1 was pipetted differently from what the method says, and is calculated as pipetted.</source>
@@ -17228,7 +17266,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>what it is</source>
-            <translation>ce que c’est</translation>
+            <translation>nature</translation>
         </message>
         <message>
             <source>state on arrival</source>
@@ -17396,15 +17434,15 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Additional information requested</source>
-            <translation>Toute autre demande</translation>
+            <translation>Autre demande du client</translation>
         </message>
         <message>
             <source>What the samples are</source>
-            <translation>Ce que sont les échantillons</translation>
+            <translation>Nature des échantillons</translation>
         </message>
         <message>
             <source>Their condition</source>
-            <translation>Leur état</translation>
+            <translation>État à la réception</translation>
         </message>
         <message>
             <source>Received on</source>
@@ -17420,7 +17458,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Save as PDF…</source>
-            <translation>Choisir le &amp;fichier…</translation>
+            <translation>&amp;Enregistrer en PDF…</translation>
         </message>
         <message>
             <source>%1: %2.</source>
@@ -17792,7 +17830,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Wh&amp;y</source>
-            <translation>Po&amp;urquoi</translation>
+            <translation>Mo&amp;tif</translation>
         </message>
         <message>
             <source>S&amp;tore the choice</source>
@@ -17823,7 +17861,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Whose numbers the budget is made of</source>
-            <translation>Ce qui répond des nombres du bilan</translation>
+            <translation>Provenance des nombres du bilan</translation>
         </message>
         <message>
             <source>Details of the chosen result</source>
@@ -17954,10 +17992,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
     <context>
         <name>plateau::ui::ReviewRuleWords</name>
         <message>
-            <source>, </source>
-            <translation>, </translation>
-        </message>
-        <message>
             <source>A reviewer or a head decides here; %1 is an analyst.</source>
             <translation>Un réviseur ou un responsable statue ici, et %1 est analyste.</translation>
         </message>
@@ -17967,7 +18001,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>May decide: %1.</source>
-            <translation>Qui peut décider : %1.</translation>
+            <translation>Décision possible par : %1.</translation>
         </message>
         <message>
             <source>accepted: read again, and the reading is right</source>
@@ -18434,7 +18468,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Delete filter</source>
-            <translation>L’oublier</translation>
+            <translation>Supprimer le filtre</translation>
         </message>
         <message>
             <source>&amp;Compare the two</source>
@@ -18450,11 +18484,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>newest in the notebook first</source>
-            <translation>les plus récentes du cahier d’abord</translation>
+            <translation>les plus récentes d’abord</translation>
         </message>
         <message>
             <source>oldest in the notebook first</source>
-            <translation>les plus anciennes du cahier d’abord</translation>
+            <translation>les plus anciennes d’abord</translation>
         </message>
         <message>
             <source>latest day first</source>
@@ -18490,7 +18524,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Fin&amp;d by title, sample, person, note … or printed code</source>
-            <translation>&amp;Trouver intitulé, échantillon, personne, note … ou code imprimé</translation>
+            <translation>&amp;Trouver intitulé, échantillon, personne, note… ou code imprimé</translation>
         </message>
         <message>
             <source>Saved filter</source>
@@ -18739,7 +18773,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>absorptivity</source>
-            <translation>absorptivité</translation>
+            <translation>absorptivité molaire</translation>
         </message>
         <message>
             <source>path length</source>
@@ -18803,7 +18837,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>who answers for it</source>
-            <translation>ce qui en répond</translation>
+            <translation>provenance</translation>
         </message>
         <message>
             <source>where it comes from</source>
@@ -19816,7 +19850,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Spike (mL)</source>
-            <translation>Ajout dosé de l’étalon (mL)</translation>
+            <translation>Ajout dosé (mL)</translation>
         </message>
         <message>
             <source>Product</source>
@@ -19867,7 +19901,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Fin&amp;d by sample, product, reason or sender</source>
-            <translation>Trou&amp;ver échantillon, produit, motif ou expéditeur</translation>
+            <translation>Trou&amp;ver échantillon, produit, raison ou expéditeur</translation>
         </message>
         <message>
             <source>No sample waits. Register what came in; a repeat that a run advises comes here by itself.</source>
@@ -20099,7 +20133,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>As of</source>
-            <translation>À la date du</translation>
+            <translation>Source datée du</translation>
         </message>
         <message>
             <source>What is out of control</source>
@@ -20190,7 +20224,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Received from</source>
-            <translation>Reçu de</translation>
+            <translation>Expéditeur</translation>
         </message>
         <message>
             <source>Expected</source>
@@ -20214,14 +20248,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 is not a time; write the day as %2, with the time as %2 8:10, or the time alone for the last day.</source>
-            <translation>%1 n’est pas une heure ; écrivez le jour comme %2, avec l’heure comme %2 8:10, ou l’heure seule pour le dernier jour.</translation>
+            <translation>%1 n’est pas une heure ; écrivez le jour sous la forme %2, avec l’heure %2 8:10, ou l’heure seule pour le dernier jour.</translation>
         </message>
     </context>
     <context>
         <name>plateau::ui::ShelfModel</name>
         <message>
             <source>Why it waits</source>
-            <translation>Pourquoi il attend</translation>
+            <translation>Raison de l’attente</translation>
         </message>
     </context>
     <context>
@@ -20334,7 +20368,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Absorptivities of the chromophore</source>
-            <translation>Absorptivités du chromophore</translation>
+            <translation>Absorptivités molaires du chromophore</translation>
         </message>
         <message>
             <source>One row for each wavelength that may be read at.</source>
@@ -20468,7 +20502,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>the method's; several make a line: 0.05; 0.1; 0.2</source>
-            <translation>celui de la méthode ; plusieurs font une droite : 0,05; 0,1; 0,2</translation>
+            <translation>celui de la méthode ; plusieurs font une droite : 0,05 ; 0,1 ; 0,2</translation>
         </message>
         <message>
             <source>Volumes in the tube (mL)</source>
@@ -20531,7 +20565,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>good for %1, until %2</source>
-            <translation>bon pour %1, jusqu’au %2</translation>
+            <translation>valable encore %1, jusqu’au %2</translation>
         </message>
         <message>
             <source>%1 ± %2</source>
@@ -20700,39 +20734,39 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Ch&amp;art of</source>
-            <translation>Carte &amp;de</translation>
+            <translation>Gran&amp;deur</translation>
         </message>
         <message>
             <source>b&amp;y</source>
-            <translation>p&amp;ar</translation>
+            <translation>&amp;Méthode</translation>
         </message>
         <message>
             <source>&amp;measured</source>
-            <translation>mesur&amp;é</translation>
+            <translation>Mesura&amp;nde</translation>
         </message>
         <message>
             <source>&amp;in</source>
-            <translation>e&amp;n</translation>
+            <translation>Mat&amp;ériau</translation>
         </message>
         <message>
             <source>lo&amp;t</source>
-            <translation>Seule&amp;ment le lot</translation>
+            <translation>Lot de ré&amp;actif</translation>
         </message>
         <message>
             <source>by p&amp;erson</source>
-            <translation>&amp;par personne</translation>
+            <translation>&amp;Personne</translation>
         </message>
         <message>
             <source>on photometer</source>
-            <translation>sur photomètre</translation>
+            <translation>Photomètre</translation>
         </message>
         <message>
             <source>f&amp;rom</source>
-            <translation>d&amp;u</translation>
+            <translation>D&amp;u</translation>
         </message>
         <message>
             <source>to</source>
-            <translation>au</translation>
+            <translation>Au</translation>
         </message>
         <message>
             <source>all of them</source>
@@ -20748,7 +20782,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>anybody</source>
-            <translation>toute personne</translation>
+            <translation>toutes</translation>
         </message>
         <message>
             <source>%1 (all standards of it)</source>
@@ -20760,7 +20794,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 is not a date yet: write it as %2.</source>
-            <translation>%1 n’est pas encore un jour : écrivez-le comme %2.</translation>
+            <translation>%1 n’est pas encore un jour : écrivez-le sous la forme %2.</translation>
         </message>
     </context>
     <context>
@@ -20843,7 +20877,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>As %1, or a month as %2. Empty where none is stated.</source>
-            <translation>Comme %1, ou un mois comme %2. Vide si rien n’est indiqué.</translation>
+            <translation>P. ex. %1, ou un mois, p. ex. %2. Vide si rien n’est indiqué.</translation>
         </message>
     </context>
     <context>
@@ -20900,7 +20934,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Row %1 of %2, %3</source>
-            <translation>Rang %1 sur %2, %3</translation>
+            <translation>Ligne %1 sur %2, %3</translation>
         </message>
         <message>
             <source>min</source>
@@ -21023,7 +21057,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Judge whether a second rack fits in between</source>
-            <translation>Juger un second portoir &amp;dans ses délais</translation>
+            <translation>Placer un second portoir &amp;dans les délais</translation>
         </message>
         <message>
             <source>Time at the bench</source>
@@ -21089,7 +21123,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::TodayLines</name>
         <message>
             <source>%1: %2 of %3 read.</source>
-            <translation>%1 : %2 sur %3 lus.</translation>
+            <translation>%1 : %2/%3 lectures.</translation>
         </message>
         <message>
             <source>%1 %2, %3.</source>
@@ -21308,7 +21342,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>"%1" is not a day; write it as %2, or leave the field empty.</source>
-            <translation>« %1 » n’est pas un jour ; écrivez-le comme %2, ou laissez le champ vide.</translation>
+            <translation>« %1 » n’est pas un jour ; écrivez-le sous la forme %2, ou laissez le champ vide.</translation>
         </message>
     </context>
     <context>
@@ -21596,7 +21630,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Absorptivity</source>
-            <translation>Absorptivité</translation>
+            <translation>Absorptivité molaire</translation>
         </message>
         <message>
             <source>%</source>
@@ -21624,11 +21658,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>The source is given below each number. Type over a number to change it for this run only; clear it to restore it.</source>
-            <translation>Sous chaque nombre figure ce qui en répond. Tapez par-dessus pour en prendre un autre pour cette seule série ; videz-le pour revenir.</translation>
+            <translation>Sous chaque nombre figure sa provenance. Tapez une autre valeur pour cette seule série ; effacez-la pour revenir.</translation>
         </message>
         <message>
             <source>Still common practice: %1 of %2; set your own under Books, Laboratory.</source>
-            <translation>Usage courant, tant que le laboratoire n’indique pas les siennes sous Registres, Laboratoire : %1 sur %2.</translation>
+            <translation>Valeurs d’usage courant, faute d’indication sous Registres, Laboratoire : %1 sur %2.</translation>
         </message>
         <message>
             <source>Typed for this run: %1.</source>
@@ -21762,7 +21796,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 is worked out as soon as a run by %2 with the same samples, of the same week, is accepted.</source>
-            <translation>%1 est calculé dès qu’une série par %2 avec les mêmes échantillons, de la même semaine, est acceptée.</translation>
+            <translation>Le calcul de « %1 » se fait dès qu’une série de la même semaine, par « %2 » et sur les mêmes échantillons, est acceptée.</translation>
         </message>
         <message>
             <source> and </source>
@@ -21782,7 +21816,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Not every check could be made</source>
-            <translation>Certaines vérifications n’ont pas pu être faites</translation>
+            <translation>Vérifications incomplètes</translation>
         </message>
         <message>
             <source>All are reportable, %1 by a repeat in the rack</source>
@@ -21829,7 +21863,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Why it waits</source>
-            <translation>Pourquoi il attend</translation>
+            <translation>Raison de l’attente</translation>
         </message>
         <message>
             <source>Received</source>
@@ -22026,7 +22060,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Mark what is next as &amp;done</source>
-            <translation>La suite est &amp;faite maintenant</translation>
+            <translation>Marquer l’étape suivante comme &amp;faite</translation>
         </message>
         <message>
             <source>&amp;Take back the last mark</source>
@@ -22058,7 +22092,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Go to what is next</source>
-            <translation>Aller &amp;à la suite</translation>
+            <translation>Aller &amp;à l’étape suivante</translation>
         </message>
         <message>
             <source>P&amp;ipette</source>

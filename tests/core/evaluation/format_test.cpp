@@ -106,15 +106,15 @@ TEST(Format, NamesAreJoinedAsTheLanguageDoes)
 {
     const QStringList two{u"Ansa Velmer"_s, u"Ilka Brodovin"_s};
     const QStringList three{u"A1"_s, u"A2"_s, u"A3"_s};
-    EXPECT_EQ(listed({}, QLocale(u"en_GB"_s)), QString());
-    EXPECT_EQ(listed({u"A1"_s}, QLocale(u"en_GB"_s)), u"A1"_s);
-    EXPECT_EQ(listed(two, QLocale(u"en_GB"_s)), u"Ansa Velmer and Ilka Brodovin"_s);
-    EXPECT_EQ(listed(three, QLocale(u"en_GB"_s)), u"A1, A2 and A3"_s);
-    EXPECT_EQ(listed(two, QLocale(u"de_DE"_s)), u"Ansa Velmer und Ilka Brodovin"_s);
-    EXPECT_EQ(listed(three, QLocale(u"de_DE"_s)), u"A1, A2 und A3"_s);
-    EXPECT_EQ(listed(two, QLocale(u"fr_FR"_s)), u"Ansa Velmer et Ilka Brodovin"_s);
-    EXPECT_EQ(listed(two, QLocale(u"es_ES"_s)), u"Ansa Velmer e Ilka Brodovin"_s) << "y before the sound of an i";
-    EXPECT_EQ(listed(three, QLocale(u"es_ES"_s)), u"A1, A2 y A3"_s);
-    EXPECT_EQ(listed({u"Ana"_s, u"Hielo"_s}, QLocale(u"es_ES"_s)), u"Ana y Hielo"_s);
-    EXPECT_EQ(listed(two, QLocale::c()), u"Ansa Velmer and Ilka Brodovin"_s);
+    EXPECT_EQ(andJoined({}, QLocale(u"en_GB"_s)), QString());
+    EXPECT_EQ(andJoined({u"A1"_s}, QLocale(u"en_GB"_s)), u"A1"_s);
+    EXPECT_EQ(andJoined(two, QLocale(u"en_GB"_s)), u"Ansa Velmer and Ilka Brodovin"_s);
+    EXPECT_EQ(andJoined(three, QLocale(u"en_GB"_s)), u"A1, A2 and A3"_s);
+    EXPECT_EQ(andJoined(two, QLocale(u"de_DE"_s)), u"Ansa Velmer und Ilka Brodovin"_s);
+    EXPECT_EQ(andJoined(three, QLocale(u"de_DE"_s)), u"A1, A2 und A3"_s);
+    EXPECT_EQ(andJoined(two, QLocale(u"fr_FR"_s)), u"Ansa Velmer et Ilka Brodovin"_s);
+    EXPECT_EQ(andJoined(two, QLocale(u"es_ES"_s)), u"Ansa Velmer e Ilka Brodovin"_s) << "y before the sound of an i";
+    EXPECT_EQ(andJoined(three, QLocale(u"es_ES"_s)), u"A1, A2 y A3"_s);
+    EXPECT_EQ(andJoined({u"Ana"_s, u"Hielo"_s}, QLocale(u"es_ES"_s)), u"Ana y Hielo"_s);
+    EXPECT_EQ(andJoined(two, QLocale::c()), u"Ansa Velmer and Ilka Brodovin"_s);
 }
