@@ -140,7 +140,7 @@ TEST(ChartKey, SaysWhatIsShownAndNothingElse)
     const auto shapesOf = [](const charts::ControlChart &chart, bool hasChanges) {
         const PanelPicture upper = pictureOf(recovery, chart, 0, {});
         std::vector<KeyShape> shapes;
-        for (const KeyEntry &entry : keyOf({&upper}, false, hasChanges))
+        for (const ChartKeyEntry &entry : keyOf({&upper}, false, hasChanges))
             shapes.push_back(entry.shape);
         return shapes;
     };
@@ -154,7 +154,7 @@ TEST(ChartKey, SaysWhatIsShownAndNothingElse)
     PanelPicture trend;
     trend.levels = {{LevelLine::Kind::Limit, 200, u"limit 200"_s}, {LevelLine::Kind::Threshold, 10, u"threshold 10"_s}};
     trend.lines = {{PanelPoint{1, 210, State::Bad}}};
-    EXPECT_EQ(keyOf({&trend}, true, false), (std::vector<KeyEntry>{{KeyShape::OutOfControl, u"outside a limit"_s}}))
+    EXPECT_EQ(keyOf({&trend}, true, false), (std::vector<ChartKeyEntry>{{KeyShape::OutOfControl, u"outside a limit"_s}}))
         << "limits of a product have their words beside them";
 }
 

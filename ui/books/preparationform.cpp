@@ -390,8 +390,7 @@ void PreparationForm::answer()
                           withUnit(QString::number(100 * strength.budget.front().share, 'f', 0), u"%"_s))});
         if (made.madeAt.isValid()) {
             if (const auto last = planning::goodUntil(made))
-                sentences.push_back({State::Info, u"%1 %2"_s.arg(tr("Use by %1.").arg(momentText(*last)), "
-                                                                    "whyGoodUntil(made))});
+                sentences.push_back({State::Info, u"%1 %2"_s.arg(tr("Use by %1.").arg(momentText(*last)), whyGoodUntil(made))});
         }
     }
     sentences.push_back(

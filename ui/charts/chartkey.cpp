@@ -30,12 +30,12 @@ bool hasLevel(const PanelPicture &picture, LevelLine::Kind kind)
 
 } // namespace
 
-std::vector<KeyEntry> keyOf(const std::vector<const PanelPicture *> &panels, bool isTrend, bool hasChanges)
+std::vector<ChartKeyEntry> keyOf(const std::vector<const PanelPicture *> &panels, bool isTrend, bool hasChanges)
 {
     const auto any = [&panels](const auto &is) {
         return std::ranges::any_of(panels, [&is](const PanelPicture *picture) { return is(*picture); });
     };
-    std::vector<KeyEntry> key;
+    std::vector<ChartKeyEntry> key;
     if (any([](const PanelPicture &picture) { return hasState(picture, State::Bad); }))
         key.push_back({KeyShape::OutOfControl, isTrend ? ChartKey::tr("outside a limit") : ChartKey::tr("out of control")});
     if (any([](const PanelPicture &picture) { return hasState(picture, State::Attention); }))
@@ -65,11 +65,11 @@ ChartKey::ChartKey(const Theme &theme, QWidget *parent)
     hide();
 }
 
-void ChartKey::setEntries(std::vector<KeyEntry> entries)
+void ChartKey::setEntries(std::vector<ChartKeyEntry> entries)
 {
     m_entries = std::move(entries);
     QStringList words;
-    for (const KeyEntry &entry : m_entries)
+    for (const ChartKeyEntry &entry : m_entries)
         words << entry.words;
     setAccessibleDescription(words.join(QStringLiteral("; ")));
     setVisible(!m_entries.empty());
@@ -82,7 +82,7 @@ std::vector<QPoint> ChartKey::placesIn(int width) const
     std::vector<QPoint> places;
     int left = m_theme.gap();
     int line = 0;
-    for (const KeyEntry &entry : m_entries) {
+    for (const ChartKeyEntry &entry : m_entries) {
         const int wide = shapeWidth + m_theme.gap() + fontMetrics().horizontalAdvance(entry.words);
         if (left > m_theme.gap() && left + wide > width) {
             left = m_theme.gap();

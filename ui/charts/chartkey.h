@@ -15,15 +15,15 @@ struct PanelPicture;
 /// What is drawn in a control chart and has no words beside it there.
 enum class KeyShape { OutOfControl, Warning, LeftOut, ActionLine, WarningLine, Change };
 
-struct KeyEntry {
+struct ChartKeyEntry {
     KeyShape shape = KeyShape::OutOfControl;
     QString words;
-    bool operator==(const KeyEntry &) const = default;
+    bool operator==(const ChartKeyEntry &) const = default;
 };
 
 /// Of what these panels show, and of nothing else. A trend has limits of a product, which have their words beside
 /// them.
-std::vector<KeyEntry> keyOf(const std::vector<const PanelPicture *> &panels, bool isTrend, bool hasChanges);
+std::vector<ChartKeyEntry> keyOf(const std::vector<const PanelPicture *> &panels, bool isTrend, bool hasChanges);
 
 /// The key in one line below a chart, in more where it is narrower.
 class ChartKey : public QWidget
@@ -34,8 +34,8 @@ public:
     explicit ChartKey(const Theme &theme, QWidget *parent = nullptr);
 
     /// Hides where there are none.
-    void setEntries(std::vector<KeyEntry> entries);
-    const std::vector<KeyEntry> &entries() const { return m_entries; }
+    void setEntries(std::vector<ChartKeyEntry> entries);
+    const std::vector<ChartKeyEntry> &entries() const { return m_entries; }
     void paintOn(QPainter &painter, const QRectF &area) const;
 
     /// Not heightForWidth: the layout around it would take what the panels like best for the least that they need.
@@ -52,7 +52,7 @@ private:
     void fitHeight();
 
     const Theme &m_theme;
-    std::vector<KeyEntry> m_entries;
+    std::vector<ChartKeyEntry> m_entries;
 };
 
 } // namespace plateau::ui

@@ -113,7 +113,7 @@ void ChartView::setChart(const charts::Subject &subject, charts::ControlChart ch
     const auto lower = pictureOfPanel(isPair ? 1 : 0);
     m_upper->setPicture(upper, places);
     m_lower->setPicture(lower, places);
-    m_key->setEntries(m_chart.series.empty() ? std::vector<KeyEntry>()
+    m_key->setEntries(m_chart.series.empty() ? std::vector<ChartKeyEntry>()
                                              : keyOf({upper.get(), lower.get()}, charts::isTrend(subject.quantity),
                                                      !m_chart.changes.empty()));
     align();
