@@ -13,6 +13,8 @@
 #include "tests/support/print.h"
 #include "ui/print/reporttext.h"
 
+#include <QRegularExpression>
+
 #include <gtest/gtest.h>
 
 #include <array>
@@ -30,6 +32,14 @@ using test::Printed;
 namespace {
 
 using evaluation::significantText;
+
+/// The signs that a formula has in print; the test's own way of saying it.
+QString inPrint(QString text)
+{
+    static const QRegularExpression minus(u"(?<![A-Za-z0-9.,)_-])-(?=[0-9])"_s);
+    static const QRegularExpression leading(u"^- "_s);
+    return text.replace(u" x "_s, u" × "_s).replace(u" - "_s, u" − "_s).replace(leading, u"− "_s).replace(minus, u"−"_s);
+}
 
 /// A comma where C has a point; the test's own way of saying it.
 QString commas(QString text)
@@ -152,7 +162,8 @@ void expectWorking(const QString &pages, const ReportContent &content, const eva
             const bool isOfBudget =
                 std::ranges::any_of(result.budget, [&](const auto &term) { return term.term == line.what; });
             if (!isOfBudget)
-                expectIn(pages, line.what + line.formula + local(line.numbers) + local(line.value));
+                expectIn(pages, line.what + inPrint(line.formula) + inPrint(local(line.numbers)) +
+                                    inPrint(local(line.value)));
         }
     }
 }
@@ -371,7 +382,8 @@ TEST(RunRecord, FollowsADerivedResultIntoTheRunItTakesFrom)
          evaluation::working(free, freeRun, other, other.results[0].sample, measurand)) {
         for (const evaluation::WorkingLine &line : section.lines) {
             if (!line.numbers.isEmpty())
-                expectIn(record, line.what + line.formula + line.numbers + line.value);
+                expectIn(record, line.what + inPrint(line.formula) + inPrint(line.numbers) +
+                                     inPrint(line.value));
         }
     }
     const QString report = packed(Printed(resultsReportPdf(content, Paper::A4)).text());

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/canvas.h"
 
+#include "ui/print/papertext.h"
+
 #include <QBuffer>
 #include <QImageReader>
 #include <QPainterPath>
@@ -18,6 +20,7 @@ namespace plateau::ui {
 namespace {
 
 constexpr double mmPerInch = 25.4;
+constexpr QChar narrowNoBreakSpace(0x202f);
 
 /// Laid out in lines of that width (dots); left to right as a paragraph, whatever script it is in, so that
 /// all cells of a column begin at the same edge.
@@ -42,6 +45,26 @@ bool fitsInto(const QTextLayout &layout, double width, int lines)
             return false;
     }
     return true;
+}
+
+/// As it is painted: a joiner has done its work then, and would only stand in the way of who searches for "g/L".
+QString lineOf(const QString &text, const QTextLine &line)
+{
+    return text.sliced(line.textStart(), line.textLength()).remove(wordJoiner);
+}
+
+/// What no-break spaces and joiners hold together and is wider than a line is broken where they stand, as at any blank:
+/// better there than within a word.
+QString loosened(const QString &text, double width, const QFontMetricsF &metrics)
+{
+    QStringList runs = text.split(u' ');
+    for (QString &run : runs) {
+        const bool isHeld = run.contains(QChar::Nbsp) || run.contains(narrowNoBreakSpace) || run.contains(wordJoiner);
+        if (!isHeld || metrics.horizontalAdvance(run) <= width)
+            continue;
+        run.replace(QChar::Nbsp, u' ').replace(narrowNoBreakSpace, u' ').remove(wordJoiner);
+    }
+    return runs.join(u' ');
 }
 
 /// The first and the last of the text, so many signs together, none of them torn apart.
@@ -107,9 +130,27 @@ QPointF Canvas::dots(const QPointF &point) const
 
 bool Canvas::fits(const QSizeF &cell, const QString &text, const TextStyle &style) const
 {
+    return fitsAsItIs(cell.width(), laid(text, cell.width(), style), style);
+}
+
+bool Canvas::fitsAsItIs(double width_mm, const QString &text, const TextStyle &style) const
+{
     QTextLayout layout(text, font(style));
-    layOut(layout, cell.width() * m_dotsPerMm, style.lines > 1);
-    return fitsInto(layout, cell.width() * m_dotsPerMm, style.lines);
+    layOut(layout, width_mm * m_dotsPerMm, style.lines > 1);
+    return fitsInto(layout, width_mm * m_dotsPerMm, style.lines);
+}
+
+QString Canvas::held(const QString &text, double width_mm, const TextStyle &style) const
+{
+    return loosened(unbroken(text), width_mm * m_dotsPerMm, QFontMetricsF(font(style), m_painter.device()));
+}
+
+QString Canvas::laid(const QString &text, double width_mm, const TextStyle &style) const
+{
+    if (style.lines == 1)
+        return text;
+    const QString whole = held(text, width_mm, style);
+    return whole == text || fitsAsItIs(width_mm, whole, style) ? whole : text;
 }
 
 QString Canvas::cut(const QString &text, const QSizeF &cell, const TextStyle &style) const
@@ -137,9 +178,10 @@ double Canvas::lineHeight_mm(const TextStyle &style) const
 
 bool Canvas::tears(const QString &text, double width_mm, const TextStyle &style) const
 {
-    QTextLayout layout(text, font(style));
+    const QString shown = held(text, width_mm, style);
+    QTextLayout layout(shown, font(style));
     layOut(layout, width_mm * m_dotsPerMm, true);
-    QTextBoundaryFinder breaks(QTextBoundaryFinder::Line, text);
+    QTextBoundaryFinder breaks(QTextBoundaryFinder::Line, shown);
     for (int i = 1; i < layout.lineCount(); ++i) {
         breaks.setPosition(layout.lineAt(i).textStart());
         if (!breaks.isAtBoundary())
@@ -150,11 +192,12 @@ bool Canvas::tears(const QString &text, double width_mm, const TextStyle &style)
 
 QStringList Canvas::wrapped(const QString &text, double width_mm, const TextStyle &style) const
 {
-    QTextLayout layout(text, font(style));
+    const QString shown = held(text, width_mm, style);
+    QTextLayout layout(shown, font(style));
     layOut(layout, width_mm * m_dotsPerMm, true);
     QStringList lines;
     for (int i = 0; i < layout.lineCount(); ++i)
-        lines << text.sliced(layout.lineAt(i).textStart(), layout.lineAt(i).textLength()).trimmed();
+        lines << lineOf(shown, layout.lineAt(i)).trimmed();
     if (lines.size() == 1 && lines.front().isEmpty())
         lines.clear();
     return lines;
@@ -165,7 +208,8 @@ bool Canvas::text(const QRectF &cell, const QString &wanted, const TextStyle &st
     const QString whole = printable(wanted);
     const QString shown = cut(whole, cell.size(), style);
     const QRectF area = dots(cell);
-    QTextLayout layout(shown, font(style));
+    const QString broken = laid(shown, cell.width(), style);
+    QTextLayout layout(broken, font(style));
     layOut(layout, area.width(), style.lines > 1);
     const double height = layout.lineCount() * layout.lineAt(0).height();
     double y = area.top();
@@ -178,7 +222,11 @@ bool Canvas::text(const QRectF &cell, const QString &wanted, const TextStyle &st
     m_painter.setClipRect(area);
     m_painter.setPen(style.inverse ? Qt::white : Qt::black);
     for (int i = 0; i < layout.lineCount(); ++i) {
-        const QTextLine line = layout.lineAt(i);
+        QTextLayout single(lineOf(broken, layout.lineAt(i)), font(style));
+        const bool isJoined = broken.contains(wordJoiner);
+        if (isJoined)
+            layOut(single, area.width(), false);
+        const QTextLine line = isJoined ? single.lineAt(0) : layout.lineAt(i);
         double x = area.left();
         if (style.alignment & Qt::AlignHCenter)
             x += (area.width() - line.naturalTextWidth()) / 2;

@@ -66,6 +66,11 @@ private:
     QRectF dots(const QRectF &area) const;
     QPointF dots(const QPointF &point) const;
     QString cut(const QString &text, const QSizeF &cell, const TextStyle &style) const;
+    /// With what keeps units and names whole where lines are broken (papertext.h), but for what is wider than a line.
+    QString held(const QString &text, double width_mm, const TextStyle &style) const;
+    /// The same where the lines of the style are enough for it, else the text as it is.
+    QString laid(const QString &text, double width_mm, const TextStyle &style) const;
+    bool fitsAsItIs(double width_mm, const QString &text, const TextStyle &style) const;
 
     QPainter &m_painter;
     double m_dotsPerMm;

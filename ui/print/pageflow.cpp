@@ -20,7 +20,8 @@ constexpr double writingLine_mm = 6.5;
 constexpr double captionGap_mm = 0.5;
 constexpr double belowFields_mm = 0.8;
 constexpr double belowParagraph_mm = 0.8;
-constexpr int mostFieldLines = 8;
+/// Of a page. Whatever was keyed for a report stands on it.
+constexpr qsizetype mostFieldLines = 60;
 
 /// Text of any length on one line without signs that reorder it; longer than what printable() keeps of a
 /// name.
@@ -158,7 +159,7 @@ double PageFlow::valueHeight_mm(const PrintedField &field, double width_mm, doub
 {
     if (field.value.isEmpty())
         return field.blankLines * writingLine_mm;
-    const qsizetype lines = m_canvas.wrapped(printable(field.value), width_mm, {size_pt}).size();
+    const qsizetype lines = m_canvas.wrapped(prose(field.value), width_mm, {size_pt}).size();
     return static_cast<double>(std::clamp<qsizetype>(lines, 1, mostFieldLines)) *
                m_canvas.lineHeight_mm({size_pt}) +
            1.2 * m_frame.spacing;
@@ -198,9 +199,18 @@ void PageFlow::paintField(const PrintedField &field, const QRectF &area, double 
         }
         return;
     }
-    TextStyle style{size_pt, false, Qt::AlignLeft | Qt::AlignTop};
-    style.lines = mostFieldLines;
-    m_canvas.text({area.left(), value, area.width(), area.bottom() - value}, field.value, style);
+    const TextStyle style{size_pt, false, Qt::AlignLeft | Qt::AlignTop};
+    const double line_mm = m_canvas.lineHeight_mm(style);
+    QStringList lines = m_canvas.wrapped(prose(field.value), area.width(), style);
+    if (lines.size() > mostFieldLines) {
+        lines = lines.first(mostFieldLines);
+        lines.back() += u'…';
+    }
+    // What was measured to fit may be drawn a hair wider.
+    constexpr double slack_mm = 0.5;
+    for (qsizetype i = 0; i < lines.size(); ++i)
+        m_canvas.text({area.left(), value + static_cast<double>(i) * line_mm, area.width() + slack_mm, line_mm}, lines[i],
+                      style);
 }
 
 double PageFlow::fieldsHeight_mm(const std::vector<PrintedField> &fields, int columns, double size_pt) const

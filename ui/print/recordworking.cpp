@@ -4,6 +4,7 @@
 #include "core/evaluation/working.h"
 #include "core/evaluation/workingparts.h"
 #include "core/run/controls.h"
+#include "ui/print/papertext.h"
 #include "ui/print/recordparts.h"
 #include "ui/print/reporttext.h"
 #include "ui/print/worksheetcontent.h"
@@ -58,7 +59,7 @@ void writeTubeValues(PageFlow &flow, const RecordPart &part, const assay::Measur
                      {RecordworkingWords::tr("signal"), Fit::Natural, true},
                      {RecordworkingWords::tr("net signal dA"), Fit::Natural, true},
                      {RecordworkingWords::tr("c, g/L"), Fit::Natural, true},
-                     {RecordworkingWords::tr("c x F, g/L"), Fit::Natural, true}};
+                     {withPrintedSigns(RecordworkingWords::tr("c x F, g/L")), Fit::Natural, true}};
     for (const evaluation::TubeValue &value : part.evaluation.tubes) {
         if (value.measurand != measurand.id)
             continue;
@@ -161,11 +162,18 @@ PrintedTable workingTable()
     return table;
 }
 
+/// Formulas are kept in ASCII; on paper they have the signs that the window shows.
+QStringList workingRow(const RecordPart &part, const evaluation::WorkingLine &line)
+{
+    return {line.what, withPrintedSigns(line.formula), withPrintedSigns(part.local(line.numbers)),
+            withPrintedSigns(part.local(line.value))};
+}
+
 void writeSection(PageFlow &flow, const RecordPart &part, const WorkingSection &section)
 {
     PrintedTable table = workingTable();
     for (const evaluation::WorkingLine &line : section.lines)
-        table.rows.push_back({line.what, line.formula, part.local(line.numbers), part.local(line.value)});
+        table.rows.push_back(workingRow(part, line));
     flow.subheading(section.title);
     flow.table(table);
 }
@@ -178,7 +186,7 @@ void writeSymbols(PageFlow &flow, const WorkingSection &symbols)
                      {RecordworkingWords::tr("what it is"), Fit::Wrap},
                      {RecordworkingWords::tr("unit")}};
     for (const evaluation::WorkingLine &line : symbols.lines)
-        table.rows.push_back({line.what, line.formula, line.value});
+        table.rows.push_back({line.what, withPrintedSigns(line.formula), line.value});
     flow.table(table);
 }
 
@@ -203,7 +211,7 @@ void writeBudget(PageFlow &flow, const RecordPart &part, const evaluation::Resul
     PrintedTable last = workingTable();
     for (std::size_t i = result.budget.size(); i < section.lines.size(); ++i) {
         const evaluation::WorkingLine &line = section.lines[i];
-        last.rows.push_back({line.what, line.formula, part.local(line.numbers), part.local(line.value)});
+        last.rows.push_back(workingRow(part, line));
     }
     flow.table(last);
 }

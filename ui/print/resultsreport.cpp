@@ -27,6 +27,8 @@ struct ResultsreportWords {
 
 using Fit = TableColumn::Fit;
 constexpr double body_pt = 8.5;
+/// Of a page: what a customer is told is never cut, but for what no page would hold.
+constexpr int wholeCell = 60;
 
 class ResultsReport
 {
@@ -98,6 +100,7 @@ private:
         m_flow.heading(ResultsreportWords::tr("Items tested"));
         PrintedTable table;
         table.size_pt = body_pt;
+        table.mostLines = wholeCell;
         table.columns = {{ResultsreportWords::tr("sample"), Fit::Wrap, false, true},
                          {ResultsreportWords::tr("what it is"), Fit::Wrap},
                          {ResultsreportWords::tr("state on arrival"), Fit::Wrap},
@@ -166,6 +169,7 @@ private:
             results, [](const auto &result) { return result.expandedUncertainty.has_value(); });
         PrintedTable table;
         table.size_pt = 9;
+        table.mostLines = wholeCell;
         table.columns = {{ResultsreportWords::tr("sample"), Fit::Wrap},
                          {ResultsreportWords::tr("quantity"), Fit::Wrap},
                          {ResultsreportWords::tr("result"), Fit::Natural, true, true}};
@@ -235,6 +239,7 @@ private:
         m_flow.heading(ResultsreportWords::tr("Comparison with specifications"));
         PrintedTable table;
         table.size_pt = body_pt;
+        table.mostLines = wholeCell;
         table.columns = {{ResultsreportWords::tr("sample"), Fit::Wrap},
                          {ResultsreportWords::tr("quantity"), Fit::Wrap},
                          {ResultsreportWords::tr("specification"), Fit::Wrap},

@@ -66,7 +66,8 @@ TextStyle TableLayout::cellStyle(std::size_t column) const
     const TableColumn &known = m_table.columns[column];
     TextStyle style{m_size_pt, known.bold};
     style.alignment = (known.isNumber ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignTop;
-    style.lines = known.fit == Fit::Wrap ? m_table.mostLines : 1;
+    const bool wraps = known.fit == Fit::Wrap || (m_isTight && !known.isNumber && known.fit != Fit::Bar);
+    style.lines = wraps ? m_table.mostLines : 1;
     return style;
 }
 
@@ -99,11 +100,21 @@ bool TableLayout::setWidths(const Canvas &canvas, double width_mm)
     }
     m_columns_mm = wanted_mm;
     const double rest_mm = room_mm - fixed_mm;
-    if (rest_mm < leastWrap_mm) {
-        // Even the smallest type is too wide: every column gives way, and what is cut shows that it is.
-        const double part = room_mm / (fixed_mm + wrapped_mm);
-        for (double &column_mm : m_columns_mm)
-            column_mm *= part;
+    m_isTight = rest_mm < leastWrap_mm;
+    if (m_isTight) {
+        // Words give way, on more lines; a number torn in two would be read as another one.
+        const auto isKept = [&](std::size_t i) {
+            return m_table.columns[i].isNumber && m_table.columns[i].fit == Fit::Natural;
+        };
+        double kept_mm = 0;
+        for (std::size_t i = 0; i < count; ++i)
+            kept_mm += isKept(i) ? wanted_mm[i] : 0;
+        constexpr double mostForNumbers = 0.6;
+        const bool keeps = kept_mm < mostForNumbers * room_mm;
+        const double part = keeps ? (room_mm - kept_mm) / (fixed_mm + wrapped_mm - kept_mm)
+                                  : room_mm / (fixed_mm + wrapped_mm);
+        for (std::size_t i = 0; i < count; ++i)
+            m_columns_mm[i] *= keeps && isKept(i) ? 1 : part;
         return false;
     }
     const double spare_mm = rest_mm - wrapped_mm;

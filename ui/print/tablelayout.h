@@ -34,6 +34,8 @@ private:
 
     const PrintedTable &m_table;
     double m_size_pt;
+    /// Even the smallest type is too wide: cells that hold words go on on more lines, whatever their column wanted.
+    bool m_isTight = false;
     std::vector<double> m_columns_mm;
     double m_head_mm = 0;
     std::vector<double> m_rows_mm;

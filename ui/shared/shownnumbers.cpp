@@ -28,12 +28,6 @@ bool isNameLikeANumber(const QString &text)
     return std::ranges::all_of(text, [](QChar sign) { return sign.isDigit() || sign == u'.' || sign == u'-'; });
 }
 
-QString withMinusSigns(QString text)
-{
-    static const QRegularExpression minus(u"(?<![\\w.,)-])-(?=\\d)"_s);
-    return text.contains(u'-') ? text.replace(minus, u"\u2212"_s) : text;
-}
-
 /// "2e-05" as "2·10⁻⁵".
 QString withPowersOfTen(const QString &text)
 {
@@ -116,36 +110,7 @@ QString shownNumber(const QString &cell)
 
 QString shownFormula(const QString &text)
 {
-    QString shown = text;
-    shown.replace(u" x "_s, u" \u00d7 "_s).replace(u" - "_s, u" \u2212 "_s);
-    if (shown.startsWith(u"- "_s))
-        shown[0] = u'\u2212';
-    return shownNumber(shown);
-}
-
-QString unbroken(QString text)
-{
-    // Behind a word joiner nothing is broken, and it has no width.
-    static const QRegularExpression unit(
-        u"(?<![\\w/])([kmµn]?g|m?mol|[mµ]?L|U)/(?:(100)[ \u00a0])?(?=(?:[kmµn]?g|[mµ]?L|m?mol|h|min)\\b|\\()"_s,
-        QRegularExpression::UseUnicodePropertiesOption);
-    static const QRegularExpression prefix(u"(?<![\\w-])([DL]|\\d)-(?=\\p{L})"_s,
-                                           QRegularExpression::UseUnicodePropertiesOption);
-    if (text.contains(u'/')) {
-        QString joined;
-        qsizetype from = 0;
-        for (auto found = unit.globalMatch(text); found.hasNext();) {
-            const QRegularExpressionMatch match = found.next();
-            joined += text.mid(from, match.capturedStart() - from) + match.captured(1) + u"/\u2060"_s;
-            if (match.hasCaptured(2))
-                joined += u"100\u00a0"_s;
-            from = match.capturedEnd();
-        }
-        text = joined + text.mid(from);
-    }
-    if (text.contains(u'-'))
-        text.replace(prefix, u"\\1-\u2060"_s);
-    return text;
+    return shownNumber(withPrintedSigns(text));
 }
 
 QString shownCell(const QString &text, Qt::Alignment alignment, bool isFigure)

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "ui/print/papertext.h"
+
 #include <QString>
 #include <QStyledItemDelegate>
 
@@ -18,10 +20,6 @@ QString withDecimalSigns(const QString &text);
 QString shownNumber(const QString &cell);
 /// A formula, in letters or in numbers, that files have in ASCII: "2 x 10 - 1e-05" is "2 × 10 − 1·10⁻⁵".
 QString shownFormula(const QString &text);
-
-/// The text as lines of it are broken: never within a unit (g/L, g/100 g) nor behind what a name begins with (D-fructose,
-/// 6-phosphogluconate). To be painted only: it holds joiners, which nobody wants to copy or search for.
-QString unbroken(QString text);
 
 /// What is painted of a cell of a table: numbers stand to the right, words to the left.
 QString shownCell(const QString &text, Qt::Alignment alignment, bool isFigure);
