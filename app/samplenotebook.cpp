@@ -164,6 +164,23 @@ void addSampleRun(notebook::Notebook &notebook, const ShippedRun &shipped,
     notebook.decide(id, kind, entry.value("reviewer"_L1).toString(), entry.value("reason"_L1).toString());
 }
 
+/// Its samples were registered the same morning: those of these names that were tested in March are others.
+void addRunOfToday(notebook::Notebook &notebook, const ShippedRun &shipped,
+                   std::map<QString, planning::ShelfSample> items)
+{
+    constexpr qint64 before_s = 40 * 60;
+    const run::Run &run = shipped.document.run;
+    for (const run::Sample &sample : run.samples) {
+        const auto item = items.find(sample.id);
+        if (item == items.end())
+            continue;
+        item->second.form = sample.form;
+        item->second.receivedAt = run.startedAt->addSecs(-before_s);
+        notebook.shelf().registerSample(item->second, shipped.entry.value("analyst"_L1).toString());
+    }
+    addSampleRun(notebook, shipped, items, true);
+}
+
 void addSampleOnTheShelf(notebook::Notebook &notebook, const QJsonObject &entry, const QString &analyst,
                          const QDateTime &now)
 {
@@ -306,7 +323,7 @@ void buildDemoNotebook(const QString &path, const QDateTime &today)
         now = std::max(now, today);
         for (const ShippedRun &run : shipped) {
             if (!run.isDecided())
-                addSampleRun(made, begunToday(run, today), items, true);
+                addRunOfToday(made, begunToday(run, today), items);
         }
         addSampleStores(made, today);
     });

@@ -127,6 +127,12 @@ planning::ShelfSample Shelf::sample(ShelfId id) const
     return loadShelfState(*m_open.database, id).sample;
 }
 
+std::optional<planning::ShelfSample> Shelf::takenBy(RunId run, const QString &sample) const
+{
+    const Transaction snapshot(*m_open.database, Transaction::Kind::Read);
+    return loadTakenBy(*m_open.database, run, sample);
+}
+
 std::vector<WaitingSample> Shelf::waiting() const
 {
     const Transaction snapshot(*m_open.database, Transaction::Kind::Read);

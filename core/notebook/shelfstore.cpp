@@ -111,4 +111,19 @@ std::optional<planning::ShelfSample> loadLastTold(const Database &database, cons
     return loadDetail(database, query.integer(0));
 }
 
+std::optional<planning::ShelfSample> loadTakenBy(const Database &database, RunId run, const QString &sample)
+{
+    Statement query(
+        database,
+        u"SELECT sample_detail.id FROM %1 WHERE sample_detail.name = ? AND last_run < ? "
+        "AND shelf_sample.id NOT IN (SELECT sample FROM shelf_withdrawal) AND NOT EXISTS ("
+        "SELECT 1 FROM sample WHERE sample.name = sample_detail.name AND sample.run > last_run AND sample.run < ? "
+        "AND NOT %2) ORDER BY shelf_sample.id DESC LIMIT 1"_s.arg(shelfWithDetail,
+                                                                  isRejected(u"sample.run"_s, u"sample.name"_s)));
+    query.run(sample, run.value, run.value);
+    if (!query.next())
+        return std::nullopt;
+    return loadDetail(database, query.integer(0));
+}
+
 } // namespace plateau::notebook

@@ -33,6 +33,8 @@ struct ShelfEntry {
 std::vector<ShelfEntry> loadWaiting(const Database &database, const std::optional<QString> &name = {});
 /// What the shelf last told of a sample of that id; nothing where nobody registered it.
 std::optional<planning::ShelfSample> loadLastTold(const Database &database, const QString &sample);
+/// Shelf::takenBy.
+std::optional<planning::ShelfSample> loadTakenBy(const Database &database, RunId run, const QString &sample);
 
 /// Shelf::waiting and Shelf::lastResults.
 std::vector<WaitingSample> allWaiting(const Database &database);

@@ -23,8 +23,14 @@ planning::ShelfSample toldOf(const Database &database, const OpenRepeat &repeat)
                 return planned.sample;
         }
     }
-    if (const auto told = loadLastTold(database, repeat.sample))
+    if (const auto taken = loadTakenBy(database, repeat.run, repeat.sample))
+        return *taken;
+    if (auto told = loadLastTold(database, repeat.sample)) {
+        // Samples of one name are alike, but another one came on another day.
+        told->receivedAt.reset();
+        told->receivedFrom.clear();
         return *told;
+    }
     planning::ShelfSample bare;
     bare.id = repeat.sample;
     const run::Run run = loadPlan(database, repeat.run);

@@ -130,6 +130,30 @@ TEST_F(ReportSource, SaysWhichOfSeveralResultsIsReportedAndWhy)
     }
 }
 
+TEST_F(ReportSource, GivesTheDayOfTheRegistrationThatTheRunTookAndNoneOfAnEarlierSample)
+{
+    const auto registered = [&](int month) {
+        planning::ShelfSample sample;
+        sample.id = u"S"_s;
+        sample.receivedAt = QDateTime(QDate(2026, month, 2), QTime(8, 0), Qt::OffsetFromUTC, 3600);
+        m_notebook->shelf().registerSample(sample, keyed);
+    };
+    const auto monthOf = [&](notebook::RunId run) {
+        const ReportContent content = report(run);
+        const ReportItem *item = findItem(content, u"S"_s);
+        return item && item->receivedAt ? item->receivedAt->date().month() : 0;
+    };
+    registered(1);
+    const notebook::RunId first = putAccepted();
+    EXPECT_EQ(monthOf(first), 1);
+    const notebook::RunId typed = putAccepted(0.010);
+    EXPECT_EQ(monthOf(typed), 0) << "a line to write on, not the day of the sample before";
+    registered(2);
+    const notebook::RunId second = putAccepted(0.020);
+    EXPECT_EQ(monthOf(second), 2);
+    EXPECT_EQ(monthOf(first), 1);
+}
+
 TEST_F(ReportSource, LeavesOutASampleThatWasRejected)
 {
     const notebook::RunId run = put();

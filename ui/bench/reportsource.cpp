@@ -184,6 +184,24 @@ std::vector<ReportItem> itemsOf(const notebook::StoredRun &stored)
     return items;
 }
 
+/// Of a sample that was planned by its name alone: when the registration came that the run took. The day of an earlier
+/// sample of that name would be wrong, so that nothing is better.
+void addArrivals(std::vector<ReportItem> &items, const notebook::Notebook &notebook, const notebook::StoredRun &stored)
+{
+    for (const run::Sample &sample : stored.run.samples) {
+        auto item = std::ranges::find(items, sample.id, &ReportItem::sample);
+        if (item != items.end() && item->receivedAt)
+            continue;
+        const auto taken = notebook.shelf().takenBy(stored.summary.id, sample.id);
+        if (!taken || !taken->receivedAt)
+            continue;
+        if (item == items.end())
+            item = items.insert(items.end(), {sample.id, {}, {}, {}});
+        item->receivedAt = taken->receivedAt;
+        item->receivedFrom = taken->receivedFrom;
+    }
+}
+
 /// What the standing decision says of the sample, and the unit that the laboratory reports its product in.
 std::vector<ReportedResult> reportedIn(const ReportContent &content, const notebook::StoredRun &stored,
                                        const planning::Laboratory &laboratory)
@@ -255,6 +273,7 @@ ReportContent reportOf(const notebook::Notebook &notebook, notebook::RunId run, 
         notebook.decisionBasis(run, isPresent ? std::nullopt : revision); // whatever was saved since
     ReportContent content = reportOf(stored, notebook.laboratory(), notebook.path(), notebook.auditHead());
     content.reported = reportedIn(content, stored, basis.laboratory);
+    addArrivals(content.items, notebook, stored);
     if (isPresent)
         addChoices(content, notebook, stored);
     else

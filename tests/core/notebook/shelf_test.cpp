@@ -205,6 +205,48 @@ TEST_F(ShelfTest, ARepeatKnowsWhatWasToldOfTheSample)
     EXPECT_FALSE(shelf().waiting()[0].shelf) << "an accepted run held it";
 }
 
+TEST_F(ShelfTest, ARunTakesTheLatestRegistrationThatNoEarlierRunTook)
+{
+    const auto registered = [&](int day) {
+        planning::ShelfSample told = sample(u"P-1"_s, u"cider"_s);
+        told.receivedAt = QDateTime(QDate(2026, 3, day), QTime(8, 0), Qt::OffsetFromUTC, 3600);
+        shelf().registerSample(told, person);
+    };
+    const auto dayOf = [&](RunId run) {
+        const auto taken = shelf().takenBy(run, u"P-1"_s);
+        return taken && taken->receivedAt ? taken->receivedAt->date().day() : 0;
+    };
+    const RunId unregistered = add(u"P-1"_s);
+    EXPECT_EQ(dayOf(unregistered), 0);
+    registered(2);
+    const RunId first = add(u"P-1"_s);
+    EXPECT_EQ(dayOf(first), 2);
+    EXPECT_EQ(dayOf(unregistered), 0) << "it came after that run";
+    decide(first);
+    const RunId byHand = add(u"P-1"_s);
+    EXPECT_EQ(dayOf(byHand), 0) << "another sample of the name had that one";
+    registered(5);
+    const RunId second = add(u"P-1"_s);
+    EXPECT_EQ(dayOf(second), 5);
+    EXPECT_EQ(dayOf(first), 2);
+    decide(second, DecisionKind::Rejected);
+    EXPECT_EQ(dayOf(add(u"P-1"_s)), 5) << "a rejected run took nothing";
+    EXPECT_FALSE(shelf().takenBy(first, u"P-2"_s));
+}
+
+TEST_F(ShelfTest, ARepeatHasNoDayOfAnotherSampleOfItsName)
+{
+    decide(add(u"P-1"_s, tooStrong));
+    planning::ShelfSample told = sample(u"P-1"_s, u"cider"_s);
+    told.receivedAt = QDateTime(QDate(2026, 3, 2), QTime(8, 0), Qt::OffsetFromUTC, 3600);
+    told.receivedFrom = u"tank hall"_s;
+    shelf().withdraw(shelf().registerSample(told, person), person, u"poured away"_s);
+    ASSERT_EQ(waiting(), u"P-1 of run 1"_s);
+    EXPECT_EQ(shelf().waiting()[0].sample.product, u"cider"_s);
+    EXPECT_FALSE(shelf().waiting()[0].sample.receivedAt);
+    EXPECT_TRUE(shelf().waiting()[0].sample.receivedFrom.isEmpty());
+}
+
 TEST_F(ShelfTest, ARepeatCanBeDoneWithout)
 {
     decide(add(u"P-1"_s, tooStrong));
