@@ -87,6 +87,16 @@ QString valueText(double value, std::optional<double> expandedUncertainty)
     return significantText(value, 3);
 }
 
+QString strengthText(double concentration_g_per_L, std::optional<double> uncertainty_percent)
+{
+    constexpr int mostFigures = 6;
+    constexpr double coverage = 2;
+    const double expanded = coverage * concentration_g_per_L * uncertainty_percent.value_or(0) / 100;
+    if (expanded > 0 && decimalsFor(expanded, 2) < decimalsFor(concentration_g_per_L, mostFigures))
+        return valueText(concentration_g_per_L, expanded);
+    return roundedText(concentration_g_per_L, mostFigures);
+}
+
 QStringList comparedTexts(double value, const std::vector<double> &limits, int decimals)
 {
     constexpr int mostDecimals = 9;

@@ -16,6 +16,9 @@ QString absorbanceText(double absorbance);
 /// A value to as many decimals as two significant figures of its expanded uncertainty have; three significant
 /// figures where there is none. Display only: stored values keep full precision.
 QString valueText(double value, std::optional<double> expandedUncertainty = std::nullopt);
+/// What a standard holds, as far as two figures of its expanded uncertainty go (k = 2; its relative standard uncertainty is
+/// given), as valueText; without one, and never farther than, six figures.
+QString strengthText(double concentration_g_per_L, std::optional<double> uncertainty_percent);
 /// Two significant figures.
 QString uncertaintyText(double expandedUncertainty);
 /// A number to so many significant figures, never in exponent form, trailing zeros kept.

@@ -96,6 +96,24 @@ TEST(Worksheet, ListsDilutionsToTickAheadOfTheAdditionsLargeEnoughForAnArmsLengt
     EXPECT_FALSE(printed(test::sheetOf(run)).text().contains(u"Dilute"_s));
 }
 
+TEST(Worksheet, SaysWhenAStandardThatLosesStrengthWasMadeAndHowMuchItLoses)
+{
+    run::Run run = test::rackOf(8);
+    run::Standard &standard = run.standards[0];
+    standard.concentration_g_per_L = 0.201999;
+    standard.uncertainty_percent = 0.3;
+    EXPECT_FALSE(printed(test::sheetOf(run)).text().contains(u"per hour"_s)) << "it loses none";
+    standard.lossPerHour = 0.02;
+    standard.preparedAt = QDateTime(QDate(2026, 3, 2), QTime(8, 10), Qt::OffsetFromUTC, 3600);
+    const QString text = printed(test::sheetOf(run)).text(1);
+    EXPECT_TRUE(text.contains(u"Working standard: 0.2020 g/L, made 2026-03-02 08:10, loses 2 % per hour"_s))
+        << text.toStdString();
+    EXPECT_TRUE(text.contains(u"standard, 0.2020 g/L"_s)) << text.toStdString();
+    EXPECT_FALSE(text.contains(u"0.201999"_s));
+    standard.preparedAt.reset();
+    EXPECT_TRUE(printed(test::sheetOf(run)).text(1).contains(u"made ______________, loses 2 % per hour"_s));
+}
+
 TEST(Worksheet, SaysWhenEachTubeIsStartedBesideItsDose)
 {
     WorksheetContent content = test::sheetOf(test::rackOf(8));

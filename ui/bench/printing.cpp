@@ -99,6 +99,9 @@ WorksheetContent worksheetOf(const notebook::StoredRun &stored, const planning::
     run::Run planned = stored.run;
     for (run::Tube &tube : planned.tubes)
         tube.pipetted_mL.clear();
+    // Until something is done the run has the time of its plan, and when it begins is to be written in.
+    if (stored.marks.empty() && stored.readings.empty())
+        planned.startedAt.reset();
     WorksheetContent content = worksheetOf(stored.method, planned, laboratory.glassware);
     content.laboratory = laboratory.name;
     content.person = person;

@@ -13,7 +13,7 @@ namespace plateau::ui {
 class Dialogs;
 class Notice;
 
-/// The sheet of a stored run as it was planned, with the rack and the start interval of its plan, and when
+/// The sheet of a stored run as it was planned, without a time of its start while nothing of it was done, with the rack and the start interval of its plan, and when
 /// each reading is due where the laboratory's handling times still give that interval.
 WorksheetContent worksheetOf(const notebook::StoredRun &stored, const planning::Laboratory &laboratory,
                              const QString &person);

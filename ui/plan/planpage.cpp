@@ -420,7 +420,7 @@ void PlanPage::showWorth(const DraftOutcome &outcome)
                 tr("At its first reading it is worth about %1, of %2 when made.")
                     .arg(evaluation::withUnit(
                              QString::number(run::concentrationAtUse_g_per_L(standard), 'g', 4), u"g/L"_s),
-                         evaluation::withUnit(evaluation::roundedText(standard.concentration_g_per_L, 6),
+                         evaluation::withUnit(evaluation::strengthText(standard.concentration_g_per_L, standard.uncertainty_percent),
                                               u"g/L"_s));
         if (const auto age = evaluation::ageOf(standard, outcome.run); age && age->tooOld)
             sentence += u' ' + tr("That is too old (%1): make a fresh one below.").arg(age->facts());

@@ -41,7 +41,7 @@ Label labelOf(const run::Standard &standard, const QString &person)
 {
     Label label;
     label.what = standard.id;
-    label.strength = withUnit(localNumbers(evaluation::roundedText(standard.concentration_g_per_L, 5)), u"g/L"_s);
+    label.strength = strengthOnPaper(standard);
     if (standard.preparedAt)
         label.madeAt = momentOn(*standard.preparedAt);
     if (const auto by = planning::useStandardBy(standard))

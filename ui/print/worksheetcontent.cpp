@@ -40,11 +40,6 @@ QString preparationOf(const run::Sample &sample)
     return localNumbers(parts.join(u", "_s));
 }
 
-QString strengthOf(const run::Standard &standard)
-{
-    return withUnit(localNumbers(evaluation::roundedText(standard.concentration_g_per_L, 6)), u"g/L"_s);
-}
-
 TubeGroup groupOf(const run::Run &run, int index)
 {
     const run::Tube &tube = run.tubes[static_cast<std::size_t>(index)];
@@ -58,7 +53,7 @@ TubeGroup groupOf(const run::Run &run, int index)
     if (const run::Sample *sample = run::findSample(run, tube.sample))
         group.preparation = preparationOf(*sample);
     else if (const run::Standard *standard = run::findStandard(run, tube.standard))
-        group.preparation = strengthOf(*standard);
+        group.preparation = strengthOnPaper(*standard);
     return group;
 }
 
@@ -107,6 +102,12 @@ QString roleOnPaper(run::Role role)
         break;
     }
     return WorksheetcontentWords::tr("sample");
+}
+
+QString strengthOnPaper(const run::Standard &standard)
+{
+    const QString strength = evaluation::strengthText(standard.concentration_g_per_L, standard.uncertainty_percent);
+    return withUnit(localNumbers(strength), u"g/L"_s);
 }
 
 QString dilutionOnPaper(const std::vector<run::DilutionStep> &steps)

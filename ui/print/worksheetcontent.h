@@ -50,6 +50,8 @@ std::vector<TubeGroup> tubeGroups(const run::Run &run);
 
 /// The role as it stands on paper: "sample blank".
 QString roleOnPaper(run::Role role);
+/// "0.2020 g/L", of when it was made, with the locale's decimal sign.
+QString strengthOnPaper(const run::Standard &standard);
 /// "5 → 50 mL, 2 → 20 mL", "100 µL → 10 mL", numbers in C format; empty for none.
 QString dilutionOnPaper(const std::vector<run::DilutionStep> &steps);
 /// "3 to 5 min at 20 to 25 °C", numbers in C format.

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/worksheetdilutions.h"
 
+#include "core/assay/localday.h"
+#include "core/evaluation/format.h"
 #include "ui/print/decimalsign.h"
 
 #include <QCoreApplication>
@@ -57,20 +59,38 @@ WorksheetDilutions::WorksheetDilutions(const Canvas &canvas, const WorksheetCont
     : m_left_mm(table.left_mm)
     , m_width_mm(table.width_mm)
 {
+    addStandards(canvas, content.run);
     for (const auto &[how, samples] : samplesByDilution(content.run)) {
-        add(canvas, {WorksheetdilutionsWords::tr("Dilute %1:", "millilitres taken, made up to").arg(how), true, 1, {}}, 0);
+        add(canvas, {WorksheetdilutionsWords::tr("Dilute %1:", "millilitres taken, made up to").arg(how), true, false, 1, {}});
         for (const QString &sample : samples)
-            add(canvas, {printable(sample), false, 1, {}}, tickBox_mm + besideBox_mm);
+            add(canvas, {printable(sample), false, true, 1, {}});
     }
     if (!m_items.empty())
         m_height_mm += belowDilutions_mm;
 }
 
-/// One behind the other, as words are; width_mm: of the box before the text.
-void WorksheetDilutions::add(const Canvas &canvas, Item item, double width_mm)
+/// Each on a line of its own. What keeps its strength needs no time, and has its strength beside its tubes.
+void WorksheetDilutions::addStandards(const Canvas &canvas, const run::Run &run)
+{
+    for (const run::Standard &standard : run.standards) {
+        if (standard.lossPerHour <= 0)
+            continue;
+        const QString made = standard.preparedAt ? assay::shownMoment(*standard.preparedAt) : u"______________"_s;
+        const QString loss = localNumbers(evaluation::roundedText(100 * standard.lossPerHour, 4));
+        const QString words = WorksheetdilutionsWords::tr("%1: %2, made %3, loses %4 per hour", "a standard")
+                                  .arg(printable(standard.id), strengthOnPaper(standard), made,
+                                       evaluation::withUnit(loss, u"%"_s));
+        add(canvas, {words, false, false, 1, {}});
+        beginLine();
+    }
+}
+
+/// One behind the other, as words are.
+void WorksheetDilutions::add(const Canvas &canvas, Item item)
 {
     const TextStyle style = dilutionStyle(item.isCaption, 1);
-    width_mm += canvas.width_mm(item.text, style) + roomToSpare_mm;
+    const double box_mm = item.hasBox ? tickBox_mm + besideBox_mm : 0;
+    const double width_mm = box_mm + canvas.width_mm(item.text, style) + roomToSpare_mm;
     const double wide_mm = std::min(width_mm, m_width_mm);
     // How stands on a line with the first name.
     const double together_mm = wide_mm + (item.isCaption ? roomOfAName_mm : 0);
@@ -80,7 +100,7 @@ void WorksheetDilutions::add(const Canvas &canvas, Item item, double width_mm)
     }
     const double top_mm = m_height_mm - dilutionLine_mm;
     if (width_mm > m_width_mm) {
-        const double text_mm = m_width_mm - tickBox_mm - besideBox_mm;
+        const double text_mm = m_width_mm - box_mm;
         item.lines = static_cast<int>(
             std::clamp<qsizetype>(canvas.wrapped(item.text, text_mm, style).size(), 1, mostDilutionLines));
         m_height_mm += (item.lines - 1) * canvas.lineHeight_mm(style);
@@ -116,7 +136,7 @@ void WorksheetDilutions::paintLine(Canvas &canvas, std::size_t line, double top_
         if (item.place_mm.top() != lineTop_mm)
             continue;
         QRectF area = item.place_mm.translated(m_left_mm, top_mm - lineTop_mm);
-        if (!item.isCaption) {
+        if (item.hasBox) {
             canvas.box({area.left(), area.center().y() - tickBox_mm / 2, tickBox_mm, tickBox_mm}, 0.3);
             area.setLeft(area.left() + tickBox_mm + besideBox_mm);
         }

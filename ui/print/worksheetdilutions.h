@@ -9,8 +9,9 @@
 
 namespace plateau::ui {
 
-/// What is to be done before the first addition, ahead of the list of them: how each sample is diluted, with a box
-/// to tick, as large as is read at arm's length. Nothing, and no height, where none is.
+/// What is to be known and done before the first addition, ahead of the list of them: the standards that lose strength, with
+/// the time they were made and their loss, and how each sample is diluted, with a box to tick; as large as is read at
+/// arm's length. Nothing, and no height, where there is neither.
 class WorksheetDilutions
 {
 public:
@@ -24,11 +25,14 @@ private:
     struct Item {
         QString text;
         bool isCaption = false;
+        bool hasBox = false;
         int lines = 1;
         /// From the left edge of the table and the top of the list, in mm; box and text.
         QRectF place_mm;
     };
-    void add(const Canvas &canvas, Item item, double width_mm);
+    void addStandards(const Canvas &canvas, const run::Run &run);
+    void add(const Canvas &canvas, Item item);
+    void beginLine() { m_next_mm = m_width_mm; }
     /// Where lines begin.
     std::vector<double> lineTops_mm() const;
 

@@ -27,6 +27,17 @@ TEST(Format, ValueGoesAsFarAsTwoFiguresOfItsUncertainty)
     EXPECT_EQ(valueText(0.168253968, 0.0), u"0.168"_s);
 }
 
+TEST(Format, AStandardHasTheFiguresThatItsUncertaintyBears)
+{
+    EXPECT_EQ(strengthText(0.201999, 0.3), u"0.2020"_s); // U = 0.0012
+    EXPECT_EQ(strengthText(0.201999, 0.02), u"0.201999"_s); // U = 0.000081
+    EXPECT_EQ(strengthText(0.201999, 3.0), u"0.202"_s); // U = 0.012
+    EXPECT_EQ(strengthText(0.5, 0.3), u"0.5000"_s); // U = 0.0030
+    EXPECT_EQ(strengthText(0.5, 1e-6), u"0.5"_s);
+    EXPECT_EQ(strengthText(0.2, std::nullopt), u"0.2"_s);
+    EXPECT_EQ(strengthText(0.20199912, 0.0), u"0.201999"_s);
+}
+
 TEST(Format, RoundingUpKeepsTheFigures)
 {
     EXPECT_EQ(significantText(0.0996, 2), u"0.10"_s);
