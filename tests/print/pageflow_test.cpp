@@ -69,6 +69,26 @@ TEST(PageFlow, AHeightThatIsAskedForIsTheHeightThatIsTaken)
     });
 }
 
+TEST(PageFlow, ARunThatIsWiderThanItsColumnIsBrokenAtItsNoBreakSpaces)
+{
+    PrintedTable table;
+    table.columns = {{u"head"_s, TableColumn::Fit::Wrap, false, false, 0.16}}; // 28 mm
+    table.rows = {{u"garde\u00a0pour\u00a0l\u2019acceptation\u00a0180\u202fmg/L\u00a0et\u00a0davantage"_s}};
+    const Printed page = flowed([&](PageFlow &flow) { flow.table(table); });
+    QStringList words;
+    for (const Printed::Word &word : page.words())
+        words << word.text.split(QChar::Nbsp);
+    for (const QString &word : {u"garde"_s, u"pour"_s, u"l\u2019acceptation"_s, u"180"_s, u"mg/L"_s, u"davantage"_s})
+        EXPECT_TRUE(words.contains(word)) << word.toStdString() << " in " << words.join(u'|').toStdString();
+}
+
+TEST(PageFlow, AFieldHoldsAllThatWasKeyedForIt)
+{
+    const QString value = u"beginning "_s + u"of a long opinion "_s.repeated(100) + u"ending"_s; // 1716 signs
+    const Printed page = flowed([&](PageFlow &flow) { flow.fields({{u"opinions"_s, value, 1}}, 2); });
+    EXPECT_TRUE(packed(page.text()).contains(packed(value))) << page.text().toStdString();
+}
+
 TEST(PageFlow, CaptionsAreWrappedNotCut)
 {
     const QString caption = u"Ergänzungen zum Verfahren, Abweichungen davon und Ausschlüsse daraus"_s;

@@ -17,6 +17,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <array>
 #include <functional>
 
@@ -477,6 +478,40 @@ TEST(ResultsReport, GivesWhatTheRuleOfTheSamplePutsInPlaceOfTheRunsOwn)
     // the record keeps what this run found
     const QString record = packed(Printed(runRecordPdf(content, Paper::A4)).text());
     expectIn(record, quantityName(content.method, own.measurand) + value(own) + uncertainty(own));
+}
+
+TEST(ResultsReport, LosesNothingOfWhatItComparesWithSpecifications)
+{
+    ReportContent content = test::reportOfSample(u"clean-run.json"_s);
+    const evaluation::Result &own = content.evaluation.results.front();
+    // As the window says it, with its no-break spaces; the last ones are wider than any column.
+    const QStringList statements{
+        u"dans les limites\u00a0: 148,7 ± 3,8\u00a0mg/L pour au plus 180\u00a0mg/L (bande de garde pour l\u2019acceptation, "
+        "1,64\u00a0u = 3,1\u00a0mg/L)"_s,
+        u"innerhalb der Grenzen: 148,7 ± 3,8\u00a0mg/L bei höchstens 180\u00a0mg/L (Sicherheitsabstand für die Annahme "
+        "zulasten des Laboratoriums, 1,64\u00a0u = 3,1\u00a0mg/L)"_s,
+        u"inside: 2.5 ± 0.3\u00a0g/100\u00a0g\u00a0of\u00a0the\u00a0fruit\u00a0as\u00a0it\u00a0was\u00a0received\u00a0"
+        "at\u00a0the\u00a0packing\u00a0line of at most 3\u00a0g/100\u00a0g"_s,
+        u"inside: "_s + u"word by word, "_s.repeated(40) + u"to its end"_s,
+    };
+    for (const QString &statement : statements)
+        content.compliance.push_back({own.sample, own.measurand, u"cider: at most 180\u00a0mg/L (House specification of the cidery, "
+                                                                 "as agreed with every customer)"_s,
+                                      u"guard band for acceptance, guard band 3.1\u00a0mg/L"_s, statement});
+    for (const Paper paper : {Paper::A4, Paper::Letter}) {
+        const Printed report(resultsReportPdf(content, paper));
+        const QString text = report.text();
+        EXPECT_FALSE(text.contains(u'…')) << text.toStdString();
+        EXPECT_FALSE(text.contains(u'\u2060')) << "nobody would find the unit";
+        for (const ReportCompliance &line : content.compliance) {
+            expectIn(packed(text), line.specification);
+            expectIn(packed(text), line.rule);
+            expectIn(packed(text), line.statement);
+        }
+        EXPECT_TRUE(std::ranges::none_of(report.words(), [](const Printed::Word &word) {
+            return word.text.endsWith(u"mg/"_s) || word.text.endsWith(u"g/"_s);
+        })) << "no unit is broken at its slash";
+    }
 }
 
 TEST(Reports, StayOnTheirPagesWithHostileNames)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/exchange/writers.h"
 #include "tests/ui/bench.h"
+#include "ui/bench/printing.h"
 #include "ui/bench/stores.h"
 #include "ui/books/notebookpage.h"
 #include "ui/books/runsmodel.h"
@@ -363,6 +364,24 @@ TEST_F(Window, TheWorksheetAndTheLabelsOfTheRunOnShowBecomePdfFiles)
     dialogs.nextFile = folder.filePath(u"no/such/folder/sheet.pdf"_s);
     action(u"actionSaveWorksheet"_s)->trigger();
     EXPECT_TRUE(noticeText().contains(u"was not written"_s)) << noticeText().toStdString();
+}
+
+TEST_F(Window, TheWorksheetHasNoTimeOfAStartBeforeThereIsOne)
+{
+    run::Run planned = exampleRun();
+    planned.startedAt = QDateTime(QDate(2026, 3, 2), QTime(9, 10), Qt::OffsetFromUTC, 3600);
+    addRun(planned);
+    run::Run begun = readRun(0.5);
+    begun.title = u"Perry tanks, begun"_s;
+    begun.startedAt = planned.startedAt;
+    addRun(begun);
+    const auto sheetOf = [&](notebook::RunId id) {
+        return ui::worksheetOf(book->load(id), planning::usualLaboratory(), {});
+    };
+    EXPECT_FALSE(sheetOf({1}).run.startedAt) << "to be written in";
+    EXPECT_EQ(sheetOf({1}).runCode, book->load({1}).runCode) << "the code on the sheet still finds the run";
+    ASSERT_TRUE(sheetOf({2}).run.startedAt);
+    EXPECT_EQ(*sheetOf({2}).run.startedAt, *planned.startedAt);
 }
 
 TEST_F(Window, LabelsArePrintedOnTheSheetThatWasTypedWhichIsThereTheNextTime)
