@@ -562,6 +562,8 @@ TEST(ShownNumbers, HaveTheSignOfTheLocaleWhereTheyAreCoverageFactorsOrDegreesOfF
               u"k = 13,2: t bei 95,45\u00a0% für 1,02 effektive Freiheitsgrade."_s);
     EXPECT_EQ(shownNumbers(u"Students t mit 4.5 Freiheitsgraden; 1.5 U = 0.12\u00a0g/L; Saft: 0.5 ± 0.1 g/L (k = 2.0)"_s),
               u"Students t mit 4,5 Freiheitsgraden; 1,5 U = 0,12\u00a0g/L; Saft: 0,5 ± 0,1 g/L (k = 2,0)"_s);
+    EXPECT_EQ(shownNumbers(u"Verdünnungsschritt 2.5 auf 50\u00a0mL 0.42\u00a0%"_s),
+              u"Verdünnungsschritt 2,5 auf 50\u00a0mL 0,42\u00a0%"_s);
     EXPECT_EQ(shownNumbers(u"t de Student con 4.5 grados de libertad"_s), u"t de Student con 4,5 grados de libertad"_s);
     for (const QString &name : {u"lot k = 1.2.3"_s, u"Tank 3.2 u"_s, u"bulk = 1.2"_s, u"version 1.2, u = 3"_s, u"P-1.64 u = 3"_s})
         EXPECT_EQ(shownNumbers(name), name);

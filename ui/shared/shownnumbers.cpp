@@ -98,7 +98,7 @@ QString withDecimalSigns(const QString &given)
                                       "degrés de liberté|grados de libertad)\\b)"_s;
     static const QString outside = u"(?<=outside |außerhalb von |hors de |fuera de )"_s;
     static const QRegularExpression numbers(
-        u"(?<![\\w.,/-])(?:\\d+\\.\\d+(?=%1|%2|%6|(?: (?:±|\\+|bis|à|a) |\u2013)\\d+(?:\\.\\d+)?%1|"
+        u"(?<![\\w.,/-])(?:\\d+\\.\\d+(?=%1|%2|%6|(?: (?:±|\\+|bis|auf|à|a) |\u2013)\\d+(?:\\.\\d+)?%1|"
         "-? (?:to|bis|à|a) \\d+(?:\\.\\d+)?%2)|"
         "\\d\\.\\d{3,5}(?![\\w/-]|[.,]\\d)|"
         "(?:%3|%4|%7)\\d+\\.\\d+(?![\\w/-]|[.,]\\d))|"
