@@ -235,6 +235,21 @@ TEST_F(Keyboard, ACorrectionNeedsAReasonAndKeepsTheOldValueInSight)
     EXPECT_EQ(labelText(u"place"_s), u"Tube 2: A1"_s) << "on with what is next";
 }
 
+TEST_F(Keyboard, WhatIsStoredHasTheDecimalSignOfWhatIsTyped)
+{
+    QLocale::setDefault(QLocale(QLocale::French, QLocale::France));
+    addRun(exampleRun());
+    openWindow();
+    giveName();
+    press(Qt::Key_2, Qt::ControlModifier);
+    keyReading(u"0,120"_s);
+    tabTo(u"readingsTable"_s);
+    press(Qt::Key_Up);
+    press(Qt::Key_Return);
+    EXPECT_TRUE(labelText(u"storedReading"_s).contains(u"0,120"_s)) << labelText(u"storedReading"_s).toStdString();
+    QLocale::setDefault(QLocale::c());
+}
+
 TEST_F(Keyboard, ACorrectionWithoutItsReasonIsShownAsNotStored)
 {
     const notebook::RunId id = addRun(exampleRun());
