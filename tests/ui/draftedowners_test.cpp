@@ -5,6 +5,8 @@
 #include "ui/bench/drafteduncertainty.h"
 #include "ui/bench/rundraft.h"
 
+#include <QLocale>
+
 #include <gmock/gmock.h>
 
 #include <algorithm>
