@@ -66,7 +66,7 @@ std::optional<QString> proseFault(const QString &text)
     return fault(text, maxProseLength, [](char32_t sign) { return sign == U'\n' || sign == U'\t'; });
 }
 
-QString quoted(const QString &text)
+QString named(const QString &text)
 {
     constexpr qsizetype longest = 60;
     const QList<uint> signs = text.toUcs4();
@@ -76,7 +76,12 @@ QString quoted(const QString &text)
             breaksLine(sign) || reordersLine(sign) ? u'<' + code(sign) + u'>' : QString::fromUcs4(&sign, 1);
     if (signs.size() > longest)
         inside += u'…';
-    return u'"' + inside + u'"';
+    return inside;
+}
+
+QString quoted(const QString &text)
+{
+    return LabelWording::tr("\"%1\"", "a name in quotation marks").arg(named(text));
 }
 
 QString shown(double value)

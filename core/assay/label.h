@@ -20,8 +20,10 @@ std::optional<QString> labelFault(const QString &text);
 /// The same for running text, where line feeds and tabs are welcome. A blank text is no fault here.
 std::optional<QString> proseFault(const QString &text);
 
-/// The text in quotation marks, to be named in a sentence: on one line, signs that are refused in labels
-/// shown as their codes, and cut after some sixty characters.
+/// The text as a sentence names it: on one line, signs that are refused in labels shown as their codes, and cut
+/// after some sixty characters.
+QString named(const QString &text);
+/// The same in the quotation marks of the language.
 QString quoted(const QString &text);
 
 /// A number as a sentence shows it: at most six significant digits, decimal point.

@@ -145,18 +145,19 @@ QString distanceText(const ControlChart &chart, std::size_t point)
     const Panel &panel = chart.panels.front();
     if (!panel.baseline || panel.baseline->deviation <= 0)
         return {};
+    const QString &unit = chart.series[point].unit;
     for (const Mark &mark : panel.marks) {
         if (mark.last != point)
             continue;
         if (panel.plotted == Plotted::CumulativeSums)
             return Wording::tr("sums %1 above and %2 below")
-                .arg(valueText(chart, mark.value, {}), valueText(chart, -mark.below, {}));
+                .arg(valueText(chart, mark.value, unit), valueText(chart, -mark.below, unit));
         const double z = panel.baseline->deviationsOf(mark.value);
         const QString number = QString::number(std::abs(z), 'f', 1);
         const QString of = panel.plotted == Plotted::Values
                                ? QString()
                                : plottedName(panel.plotted, chart.settings) + u' ' +
-                                     valueText(chart, mark.value, {}) + u", "_s;
+                                     valueText(chart, mark.value, unit) + u", "_s;
         return of + (z < 0 ? Wording::tr("%1 s below the centre") : Wording::tr("%1 s above the centre"))
                         .arg(number);
     }

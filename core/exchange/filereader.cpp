@@ -105,8 +105,7 @@ QString onOneLine(const QString &text)
     constexpr qsizetype longest = 300;
     QString line;
     for (const QChar sign : text.left(longest))
-        line += assay::labelFault(u'x' + QString(sign)) ? assay::quoted(QString(sign)).mid(1).chopped(1)
-                                                        : QString(sign);
+        line += assay::labelFault(u'x' + QString(sign)) ? assay::named(QString(sign)) : QString(sign);
     return text.size() > longest ? line + u'…' : line;
 }
 

@@ -5,6 +5,8 @@
 #include "ui/bench/drafteduncertainty.h"
 #include "ui/bench/rundraft.h"
 
+#include <QLocale>
+
 #include <gmock/gmock.h>
 
 #include <algorithm>
@@ -135,6 +137,11 @@ TEST_F(DraftedOwners, TheReviewTellsWhoseNumbersTheBudgetIsMadeOf)
     EXPECT_EQ(texts[1], u"Laboratory, for Example acid: absorptivity 0.30\u00a0% (validation of 2026)"_s);
     EXPECT_TRUE(texts[5].startsWith(u"Bulb pipette 5 mL with flask 50 mL: dilution step 5 to 50\u00a0mL "_s))
         << texts[5].toStdString();
+
+    QLocale::setDefault(QLocale(QLocale::French, QLocale::France));
+    EXPECT_EQ(ui::budgetOwners(stored, evaluation.results.at(0))[0].text,
+              u"Photometer P1: absorbance of a reading 0.0012 (check record 7, 14/09/2026)"_s);
+    QLocale::setDefault(QLocale::c());
 
     const notebook::StoredRun bare = book->load(addRun(outcome.run));
     const std::vector<ui::Sentence> unknown = ui::budgetOwners(bare, evaluation.results.at(0));

@@ -6,6 +6,7 @@
 #include <QAction>
 #include <QLabel>
 #include <QLineEdit>
+#include <QLocale>
 #include <QPushButton>
 #include <QTableView>
 #include <QTextBrowser>
@@ -233,6 +234,21 @@ TEST_F(Keyboard, ACorrectionNeedsAReasonAndKeepsTheOldValueInSight)
     EXPECT_GE(readings->columnWidth(2), readings->sizeHintForIndex(readings->model()->index(0, 2)).width())
         << "both values can be read";
     EXPECT_EQ(labelText(u"place"_s), u"Tube 2: A1"_s) << "on with what is next";
+}
+
+TEST_F(Keyboard, WhatIsStoredHasTheDecimalSignOfWhatIsTyped)
+{
+    QLocale::setDefault(QLocale(QLocale::French, QLocale::France));
+    addRun(exampleRun());
+    openWindow();
+    giveName();
+    press(Qt::Key_2, Qt::ControlModifier);
+    keyReading(u"0,120"_s);
+    tabTo(u"readingsTable"_s);
+    press(Qt::Key_Up);
+    press(Qt::Key_Return);
+    EXPECT_TRUE(labelText(u"storedReading"_s).contains(u"0,120"_s)) << labelText(u"storedReading"_s).toStdString();
+    QLocale::setDefault(QLocale::c());
 }
 
 TEST_F(Keyboard, ACorrectionWithoutItsReasonIsShownAsNotStored)

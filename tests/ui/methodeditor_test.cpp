@@ -220,7 +220,7 @@ TEST_F(Editor, WhatItMeansStandsBesideIt)
     EXPECT_EQ(cell(u"factorFacts"_s, 1, 1), u"0.3365"_s); // 2.12 x 100 / (6300 x 0.1)
     EXPECT_EQ(cell(u"factorFacts"_s, 1, 2), u"0.3397"_s); // 2.14 mL at A3
     EXPECT_EQ(cell(u"rangeFacts"_s, 0, 0), u"0.05 mL"_s);
-    EXPECT_EQ(cell(u"rangeFacts"_s, 0, 1), u"0.067 – 0.673"_s);
+    EXPECT_EQ(cell(u"rangeFacts"_s, 0, 1), u"0.067 to 0.673"_s);
     EXPECT_EQ(cell(u"limitFacts"_s, 0, 1), u"0.00034"_s); // 0.005 x 0.3365 / 5
     EXPECT_EQ(cell(u"limitFacts"_s, 0, 2), u"0.0067"_s);
     EXPECT_TRUE(find<QLabel>(u"limitRule"_s)->text().contains(u"common practice, no source"_s));

@@ -22,6 +22,7 @@
 #include <QFile>
 #include <QLabel>
 #include <QLineEdit>
+#include <QLocale>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTabWidget>
@@ -187,6 +188,11 @@ TEST_F(MethodModels, PageOfAMethodHoldsEverythingThatIsSaidInIt)
                                 u"Turbid"_s,
                                 u"Tannins."_s})
         EXPECT_TRUE(text.contains(part)) << part.toStdString() << "\n" << text.toStdString();
+    QLocale::setDefault(QLocale(QLocale::German, QLocale::Germany));
+    page.setHtml(ui::methodHtml(theme, full, unknown));
+    for (const QString &part : {u"1,5 \u00d7 Example acid"_s, u"0,1 to 1"_s, u"usually 0,5 to 12 g/L"_s})
+        EXPECT_TRUE(page.toPlainText().contains(part)) << part.toStdString();
+    QLocale::setDefault(QLocale::c());
     assay::Method other = method();
     other.id = u"free-acid"_s;
     other.name = u"Free acid by itself"_s;

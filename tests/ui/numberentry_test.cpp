@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/support/print.h"
+#include "tests/ui/turnedclock.h"
+#include "ui/shared/momentfield.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
 #include "ui/shared/theme.h"
@@ -16,6 +18,7 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <memory>
 
 using namespace Qt::StringLiterals;
 
@@ -124,6 +127,37 @@ TEST(NumberField, SaysHowTheTextIsUnderstood)
     EXPECT_EQ(reply->text(), field.entry()->fault());
     field.entry()->clear();
     EXPECT_EQ(reply->text(), u"g/L"_s);
+}
+
+TEST(NumberField, SaysNothingTwice)
+{
+    QLocale::setDefault(QLocale(u"fr_FR"_s));
+    const Theme theme;
+    NumberField field(theme, u"g/L"_s);
+    const auto *reply = field.findChild<QLabel *>(u"reply"_s);
+    for (const QString &same : {u"1,380"_s, u"1,38"_s, u"2,000"_s, u"20"_s, u"0,0"_s}) {
+        field.entry()->setText(same);
+        EXPECT_EQ(reply->text(), u"g/L"_s) << same.toStdString();
+    }
+    field.entry()->setText(u",380"_s);
+    EXPECT_EQ(reply->text(), u"= 0,38 g/L"_s) << "the nought is added";
+    field.entry()->setText(u"1.380"_s);
+    EXPECT_EQ(reply->text(), u"= 1,38 g/L"_s) << "it may have been meant as a thousand";
+    QLocale::setDefault(QLocale::c());
+}
+
+TEST(MomentField, SaysATimeOnceThatStandsThereInFull)
+{
+    const auto clocks = std::make_shared<test::Clocks>();
+    clocks->wall = QDateTime(QDate(2026, 3, 2), QTime(9, 10)); // of the place where the test runs
+    const test::TurnedClock clock(clocks);
+    const Theme theme;
+    MomentField field(theme, clock);
+    const auto *reply = field.findChild<QLabel *>(u"reply"_s);
+    field.setText(u"2026-03-02 09:00"_s);
+    EXPECT_EQ(reply->text(), u"10 min ago"_s);
+    field.setText(u"9:00"_s);
+    EXPECT_EQ(reply->text(), u"= 2026-03-02 09:00, 10 min ago"_s);
 }
 
 TEST(NumberField, SaysItsUnitOnceInAForm)

@@ -541,6 +541,42 @@ TEST(ShownNumbers, HaveTheSignOfTheLocaleWhereTheyAreFactors)
         EXPECT_EQ(shownNumbers(name), name);
 }
 
+TEST(ShownNumbers, HaveTheSignOfTheLocaleWhereTheyAreCoverageFactorsOrDegreesOfFreedom)
+{
+    const QString coverage = u"k = 13.2: t at 95.45\u00a0% for 1.02 effective degrees of freedom."_s;
+    EXPECT_EQ(shownNumbers(coverage), coverage);
+    {
+        const InLocale french(u"fr_FR"_s);
+        EXPECT_EQ(shownNumbers(u"k = 2.00\u00a0: 2, pour 30 degrés de liberté effectifs ou plus."_s),
+                  u"k = 2,00\u00a0: 2, pour 30 degrés de liberté effectifs ou plus."_s);
+        EXPECT_EQ(shownNumbers(u"k = 13.2\u00a0: t à 95,45\u00a0% pour 1.02 degrés de liberté effectifs."_s),
+                  u"k = 13,2\u00a0: t à 95,45\u00a0% pour 1,02 degrés de liberté effectifs."_s);
+        EXPECT_EQ(shownNumbers(u"acceptation protégée, 1.64 u = 3.1\u00a0mg/L"_s),
+                  u"acceptation protégée, 1,64 u = 3,1\u00a0mg/L"_s);
+        EXPECT_EQ(shownNumbers(u"A2 varie encore (-0.12 par minute sur les 3 dernières lectures)"_s),
+                  u"A2 varie encore (\u22120,12 par minute sur les 3 dernières lectures)"_s);
+        EXPECT_EQ(shownNumbers(u"A1 vaut 0.5, au dernier chiffre près"_s), u"A1 vaut 0,5, au dernier chiffre près"_s);
+    }
+    const InLocale german(u"de_DE"_s);
+    EXPECT_EQ(shownNumbers(u"k = 13.2: t bei 95,45\u00a0% für 1.02 effektive Freiheitsgrade."_s),
+              u"k = 13,2: t bei 95,45\u00a0% für 1,02 effektive Freiheitsgrade."_s);
+    EXPECT_EQ(shownNumbers(u"Students t mit 4.5 Freiheitsgraden; 1.5 U = 0.12\u00a0g/L; Saft: 0.5 ± 0.1 g/L (k = 2.0)"_s),
+              u"Students t mit 4,5 Freiheitsgraden; 1,5 U = 0,12\u00a0g/L; Saft: 0,5 ± 0,1 g/L (k = 2,0)"_s);
+    EXPECT_EQ(shownNumbers(u"Verdünnungsschritt 2.5 auf 50\u00a0mL 0.42\u00a0%"_s),
+              u"Verdünnungsschritt 2,5 auf 50\u00a0mL 0,42\u00a0%"_s);
+    EXPECT_EQ(shownNumbers(u"t de Student con 4.5 grados de libertad"_s), u"t de Student con 4,5 grados de libertad"_s);
+    for (const QString &name : {u"lot k = 1.2.3"_s, u"Tank 3.2 u"_s, u"bulk = 1.2"_s, u"version 1.2, u = 3"_s, u"P-1.64 u = 3"_s})
+        EXPECT_EQ(shownNumbers(name), name);
+}
+
+TEST(ShownNumbers, HaveEveryDayOfASourceInTheFormOfTheLocale)
+{
+    const QString source = u"certificate 2026-4 of P1, 2026-02-16; AB-2026-02-16, 2026-02-30"_s;
+    EXPECT_EQ(withDaysShown(source), source);
+    const InLocale french(u"fr_FR"_s);
+    EXPECT_EQ(withDaysShown(source), u"certificate 2026-4 of P1, 16/02/2026; AB-2026-02-16, 2026-02-30"_s);
+}
+
 TEST(ShownNumbers, HaveTheDaysOfKeptSentencesInTheFormOfTheLocale)
 {
     const QString kept = u"Photometer P1: Prüfung 16 vom 2026-05-12; check 17 of 2026-05-13, GLU 2026-05-28"_s;

@@ -4,6 +4,7 @@
 
 #include "core/evaluation/format.h"
 #include "core/planning/uncertaintyowners.h"
+#include "ui/shared/shownnumbers.h"
 
 #include <QCoreApplication>
 
@@ -33,8 +34,10 @@ std::vector<Sentence> budgetOwners(const notebook::StoredRun &stored, const eval
     std::vector<Sentence> sentences;
     if (result.budget.empty())
         return sentences;
-    for (const planning::OwnedInput &owned : planning::ownersOnRecord(stored.run, stored.plan, result.sample))
+    for (planning::OwnedInput owned : planning::ownersOnRecord(stored.run, stored.plan, result.sample)) {
+        owned.source = withDaysShown(owned.source);
         sentences.push_back({stateOf(owned), evaluation::capitalised(planning::ownedText(owned))});
+    }
     const bool restsOnAnother = std::ranges::any_of(
         result.terms, [&](const evaluation::ResultTerm &term) { return term.method != stored.method.id; });
     if (restsOnAnother)

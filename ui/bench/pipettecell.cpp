@@ -3,6 +3,7 @@
 #include "ui/bench/pipettecell.h"
 
 #include "ui/bench/pipettemodel.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 
 #include <QPainter>
@@ -115,8 +116,8 @@ void PipetteCell::paintWords(QPainter &painter, const QRectF &area, const QModel
     firm.setBold(true);
     const QString name = index.data(PipetteModel::ContentsRole).toString();
     const QString which = index.data(PipetteModel::WhichRole).toString();
-    const QString volume = index.data(PipetteModel::StateWordsRole).toString();
-    const QString detail = index.data(PipetteModel::DetailRole).toString();
+    const QString volume = withDecimalSigns(index.data(PipetteModel::StateWordsRole).toString());
+    const QString detail = withDecimalSigns(index.data(PipetteModel::DetailRole).toString());
     const bool spoilt = sheetState(index) == Sheet::Spoilt;
     QRectF left = area;
     const auto line = [&](const QString &text, const QFont &own, const QColor &ink) {

@@ -7,6 +7,7 @@
 #include "core/evaluation/format.h"
 #include "ui/bench/places.h"
 #include "ui/bench/volumewords.h"
+#include "ui/shared/shownnumbers.h"
 
 #include <QCoreApplication>
 
@@ -56,7 +57,7 @@ QString differenceWords(const Pipetted &went)
 {
     QString volume = volumeWords(went.volume_mL);
     if (volumeUnit(went.volume_mL) == volumeUnit(went.planned_mL))
-        volume = volume.section(QChar(QChar::Nbsp), 0, 0);
+        volume = shownNumber(volume.section(QChar(QChar::Nbsp), 0, 0)); // no unit tells there that it is a number
     return PipetteWords::tr("%1, not %2").arg(volume, volumeWords(went.planned_mL));
 }
 
@@ -175,7 +176,7 @@ QString readingWords(const PipetteSheet &sheet, int tube, const QString &reading
     if (const QString spoilt = sheet.spoilt(tube); !spoilt.isEmpty())
         return PipetteWords::tr("spoilt: %1").arg(spoilt);
     const run::Reading *read = readingAt(sheet.run(), {tube, reading});
-    return read ? readingText(*read) : PipetteWords::tr("to read");
+    return read ? shownNumber(readingText(*read)) : PipetteWords::tr("to read");
 }
 
 QString wordsBefore(const PipetteSheet &sheet, int step)

@@ -348,7 +348,8 @@ EntryPanel::Subject ReadPage::subjectOf(const Place &place) const
         if (reading.tube != place.tube || reading.reading != place.reading)
             continue;
         const QString when = momentText(reading.at);
-        subject.stored = tr("Stored: %1 (%2, %3)").arg(readingText(reading.value), reading.person, when);
+        subject.stored = tr("Stored: %1 (%2, %3)")
+                             .arg(shownNumber(readingText(reading.value)), reading.person, when);
     }
     return subject;
 }

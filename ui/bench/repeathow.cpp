@@ -7,6 +7,7 @@
 #include "core/evaluation/format.h"
 #include "core/exchange/decimal.h"
 #include "ui/bench/waitingwords.h"
+#include "ui/shared/shownnumbers.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>
@@ -66,7 +67,7 @@ RepeatHow dilution(double factor)
         return {{},
                 RepeatHowWords::tr(
                     "usual pipettes and flasks make no dilution of %1; type its steps, e.g. 5 to 100")
-                    .arg(evaluation::plainText(factor))};
+                    .arg(shownNumber(evaluation::plainText(factor)))};
     return {Advice{Advice::Kind::Dilute, factor, false, *steps, 0}, {}};
 }
 

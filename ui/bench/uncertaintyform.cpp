@@ -101,8 +101,11 @@ void UncertaintyForm::showRow(Row &row, const planning::OwnedInput &owned)
 {
     NumberEntry *entry = row.field->entry();
     const bool typed = isTyped(row);
-    row.owner->setText(withDecimalSigns(ownerText(owned)));
-    entry->setAccessibleDescription(ownerText(owned));
+    planning::OwnedInput shown = owned;
+    shown.source = withDaysShown(owned.source);
+    const QString owner = withDecimalSigns(ownerText(shown));
+    row.owner->setText(owner);
+    entry->setAccessibleDescription(owner);
     if (typed)
         return;
     row.own = keyedText(uncertaintyText(owned.value.value_or(0)));

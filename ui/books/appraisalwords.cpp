@@ -3,6 +3,7 @@
 #include "ui/books/appraisalwords.h"
 
 #include "core/evaluation/format.h"
+#include "ui/shared/shownnumbers.h"
 
 #include <QCoreApplication>
 
@@ -66,7 +67,7 @@ FactsTable rangeFacts(const assay::Method &method, const evaluation::Appraisal &
             texts << (row.madeUp ? AppraisalWords::tr("%1 mL").arg(volume(row.tubeVolume_mL))
                                  : AppraisalWords::tr("%1 mL, not made up").arg(volume(row.tubeVolume_mL)));
         for (const auto &range : row.ranges)
-            texts << (range ? AppraisalWords::tr("%1 – %2").arg(figures(range->lower_g_per_L, 2),
+            texts << (range ? AppraisalWords::tr("%1 to %2").arg(figures(range->lower_g_per_L, 2),
                                                                 figures(range->upper_g_per_L, 3))
                             : unknown);
         table.rows.push_back(texts);
@@ -93,11 +94,11 @@ QString limitRule(const evaluation::Appraisal &appraisal, double smallestAbsorba
 {
     QStringList sentences{
         AppraisalWords::tr("Detection: a difference of %1 in the largest sample volume, undiluted.")
-            .arg(evaluation::plainText(smallestAbsorbance))};
+            .arg(shownNumber(evaluation::plainText(smallestAbsorbance)))};
     if (smallestAbsorbance == evaluation::AppraisalInputs{}.smallestAbsorbance)
         sentences << AppraisalWords::tr(
             "That difference is common practice, no source; enter your photometer's instead.");
-    const QString signal = figures(appraisal.quantificationSignal, 2);
+    const QString signal = shownNumber(figures(appraisal.quantificationSignal, 2));
     sentences
         << (appraisal.quantificationByWindow
                 ? AppraisalWords::tr("Quantification: the window's smallest net signal, %1.").arg(signal)

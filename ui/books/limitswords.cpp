@@ -3,6 +3,7 @@
 #include "ui/books/limitswords.h"
 
 #include "core/evaluation/format.h"
+#include "ui/shared/shownnumbers.h"
 
 #include <QCoreApplication>
 
@@ -57,7 +58,7 @@ QString decisionRuleText(const Specification &limit)
     case GuardBand::Kind::OneSided95:
         return LimitsWords::tr("%1, one-sided 95 %").arg(name);
     case GuardBand::Kind::ExpandedUncertainty:
-        return LimitsWords::tr("%1, %2 U").arg(name, plainText(limit.guard->size));
+        return LimitsWords::tr("%1, %2 U").arg(name, shownNumber(plainText(limit.guard->size)));
     case GuardBand::Kind::Absolute:
         break;
     }

@@ -7,6 +7,7 @@
 #include "ui/books/htmlpage.h"
 #include "ui/books/measurandnames.h"
 #include "ui/shared/matrixtext.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 
 #include <QCoreApplication>
@@ -26,9 +27,10 @@ struct MethodViewTextWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::MethodViewText)
 };
 
+/// As the page shows it: many of these stand without a unit, by which a sentence's numbers are known.
 QString number(double value)
 {
-    return QString::number(value, 'g', QLocale::FloatingPointShortest);
+    return shownNumber(QString::number(value, 'g', QLocale::FloatingPointShortest));
 }
 
 QString percent(double fraction)

@@ -75,10 +75,14 @@ void MomentField::answer()
     }
     const QDateTime now = m_clock.now();
     const auto parsed = exchange::parseKeyedMoment(m_entry->text(), now);
-    if (const auto *moment = std::get_if<QDateTime>(&parsed))
-        m_reply->setText(u"= %1, %2"_s.arg(momentText(*moment), agoText(*moment, now)));
-    else
+    if (const auto *moment = std::get_if<QDateTime>(&parsed)) {
+        // What stands there in full is not said again.
+        const QString understood = momentText(*moment);
+        const QString ago = agoText(*moment, now);
+        m_reply->setText(understood == m_entry->text().trimmed() ? ago : u"= %1, %2"_s.arg(understood, ago));
+    } else {
         m_reply->setText(exchange::faultSentence(std::get<exchange::MomentFault>(parsed)));
+    }
 }
 
 } // namespace plateau::ui

@@ -16,6 +16,28 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
+namespace {
+
+/// True where the text says so itself; "1,380" says 1,38. A text with the sign of another language ("1.380" where numbers
+/// have a comma) may have been meant otherwise, unless it has the same digits.
+bool saysItself(const QString &typed, double value)
+{
+    QString text = typed.trimmed();
+    const QChar sign = keyedText(u"."_s).front();
+    const QString understood = keyedText(value);
+    if (keyedText(text) == understood)
+        return true;
+    if (!text.contains(sign))
+        return false;
+    while (text.endsWith(u'0'))
+        text.chop(1);
+    if (text.endsWith(sign))
+        text.chop(1);
+    return text == understood;
+}
+
+} // namespace
+
 NumberField::NumberField(const Theme &theme, const QString &unit, QWidget *parent)
     : QWidget(parent)
     , m_theme(theme)
@@ -61,7 +83,7 @@ void NumberField::answer()
 {
     if (!m_entry->fault().isEmpty())
         m_reply->setText(m_entry->fault());
-    else if (const auto value = m_entry->value(); value && keyedText(*value) != keyedText(m_entry->text().trimmed()))
+    else if (const auto value = m_entry->value(); value && !saysItself(m_entry->text(), *value))
         m_reply->setText(u"= %1 %2"_s.arg(keyedText(*value), m_unit).trimmed());
     else
         m_reply->setText(m_unit);

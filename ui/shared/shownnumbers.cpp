@@ -60,26 +60,44 @@ QString withLocalDays(const QString &text)
 
 } // namespace
 
+QString withDaysShown(const QString &source)
+{
+    static const QRegularExpression iso(u"(?<![\\w-])\\d{4}-\\d{2}-\\d{2}(?![\\w-])"_s);
+    QString shown;
+    qsizetype from = 0;
+    for (auto found = iso.globalMatch(source); found.hasNext();) {
+        const QRegularExpressionMatch match = found.next();
+        const QDate day = QDate::fromString(match.captured(), Qt::ISODate);
+        shown += source.mid(from, match.capturedStart() - from) + (day.isValid() ? assay::shownDay(day) : match.captured());
+        from = match.capturedEnd();
+    }
+    return shown + source.mid(from);
+}
+
 QString withDecimalSigns(const QString &given)
 {
     const QString text = withLocalDays(given);
     // A number that a unit follows, which evaluation::withUnit parts from it by a no-break space: no name does that. The
     // first number of a range or of a value with its uncertainty goes with the one that has the unit. An absorbance has no
     // unit, but three decimals at least and never more than one figure before them, unless it is said what it is (13.850, which
-    // no photometer shows, beside the limits that it is outside of). A factor is known by its word, behind or before it.
+    // no photometer shows, beside the limits that it is outside of). A factor is known by its word, behind or before it; a
+    // slope, degrees of freedom and what stands with k, ν, u or U in a formula likewise.
     static const QString unit = u"[\u00a0 ](?:%|°C|[kmµ]?g\\b|[mµ]?L\\b|[cmn]?m\\b|min\\b|mmol\\b|[hs]\\b|ppm\\b)"_s;
     static const QString fold = u"(?:-(?:fold|fach|mal)(?![\\w-])|[\u00a0 ](?:times|fois|veces)\\b)"_s;
     static const QString factor = u"(?<=factor |factor of |Faktor |facteur |rapport de |factor de )"_s;
     static const QString reading = u"(?<=A\\d is |A\\d ist |A\\d vaut |A\\d es )"_s;
+    static const QString symbol = u"(?<=\\bk = |\\bν = )"_s;
+    static const QString statistics = u"(?: [uU] = | (?:per minute|pro Minute|par minute|por minuto)\\b|"
+                                      " (?:(?:effective |effektiven? )?(?:degrees of freedom|Freiheitsgraden?)|"
+                                      "degrés de liberté|grados de libertad)\\b)"_s;
     static const QString outside = u"(?<=outside |außerhalb von |hors de |fuera de )"_s;
     static const QRegularExpression numbers(
-        u"(?<![\\w.,/-])(?:\\d+\\.\\d+(?=%1|%2|(?: (?:±|\\+|bis|à|a) |\u2013)\\d+(?:\\.\\d+)?%1|"
+        u"(?<![\\w.,/-])(?:\\d+\\.\\d+(?=%1|%2|%6|(?: (?:±|\\+|bis|auf|à|a) |\u2013)\\d+(?:\\.\\d+)?%1|"
         "-? (?:to|bis|à|a) \\d+(?:\\.\\d+)?%2)|"
         "\\d\\.\\d{3,5}(?![\\w/-]|[.,]\\d)|"
-        "%4\\d+\\.\\d{3}(?![\\w/-]|[.,]\\d)|"
-        "%3\\d+\\.\\d+(?![\\w/-]|[.,]\\d))|"
+        "(?:%3|%4|%7)\\d+\\.\\d+(?![\\w/-]|[.,]\\d))|"
         "%5[-\u2212]?\\d+\\.\\d+(?= (?:to|bis|à|a) -?\\d+(?:\\.\\d+)?(?![\\w/-]|[.,]\\d))"_s.arg(unit, fold, factor, reading,
-                                                                                         outside),
+                                                                                         outside, statistics, symbol),
         QRegularExpression::UseUnicodePropertiesOption);
     if (!hasComma() || !text.contains(u'.'))
         return text;

@@ -16,6 +16,9 @@ namespace plateau::ui {
 QString shownNumbers(QString text);
 /// The decimal signs and the days of kept sentences ("check 16 of 2026-05-12") alone: of a label, which is read and copied as it stands.
 QString withDecimalSigns(const QString &text);
+/// Where a number is from ("certificate, 2026-02-16"), as it is kept with a run, with every day of it as the locale has it.
+/// Not for names or lots, which may look like a day.
+QString withDaysShown(const QString &source);
 /// The same of a cell that holds a number and nothing else, or a day, which stays; a power of ten as it is written by hand.
 QString shownNumber(const QString &cell);
 /// A formula, in letters or in numbers, that files have in ASCII: "2 x 10 - 1e-05" is "2 × 10 − 1·10⁻⁵".

@@ -4,11 +4,35 @@
 
 #include "tests/support/print.h"
 
+#include <QCoreApplication>
+#include <QTranslator>
+
 #include <gtest/gtest.h>
+
+#include <cstring>
 
 namespace plateau::assay {
 
 using namespace Qt::StringLiterals;
+
+namespace {
+
+/// French, as far as a name in marks needs it.
+class FrenchMarks : public QTranslator
+{
+public:
+    FrenchMarks() { QCoreApplication::installTranslator(this); }
+    ~FrenchMarks() override { QCoreApplication::removeTranslator(this); }
+    bool isEmpty() const override { return false; }
+    QString translate(const char *context, const char *source, const char *, int) const override
+    {
+        const bool isTheName =
+            std::strcmp(context, "plateau::assay::Label") == 0 && std::strcmp(source, "\"%1\"") == 0;
+        return isTheName ? u"«\u00a0%1\u00a0»"_s : QString();
+    }
+};
+
+} // namespace
 
 TEST(Label, OrdinaryNamesAreFine)
 {
@@ -68,6 +92,14 @@ TEST(Label, QuotedTextStaysOnOneShortLine)
     EXPECT_EQ(quoted(u"a\nb\u202E"_s), u"\"a<U+000A>b<U+202E>\""_s);
     EXPECT_EQ(quoted(QString(61, u'x')), u'"' + QString(60, u'x') + u"…\""_s);
     EXPECT_EQ(quoted(u"\U0001F347"_s), u"\"\U0001F347\""_s);
+}
+
+TEST(Label, QuotedTextHasTheMarksOfTheLanguage)
+{
+    const FrenchMarks french;
+    EXPECT_EQ(quoted(u"A1"_s), u"«\u00a0A1\u00a0»"_s);
+    EXPECT_EQ(quoted(u"%1"_s), u"«\u00a0%1\u00a0»"_s);
+    EXPECT_EQ(named(u"a\nb"_s), u"a<U+000A>b"_s) << "without marks in every language";
 }
 
 TEST(Label, NumbersInSentencesAreShort)
