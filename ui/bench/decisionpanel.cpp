@@ -12,6 +12,7 @@
 #include "ui/bench/signaturefields.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/offerfield.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/widgets.h"
 
 #include <QApplication>
@@ -20,6 +21,7 @@
 #include <QItemSelectionModel>
 #include <QLabel>
 #include <QPushButton>
+#include <QTimer>
 
 #include <algorithm>
 
@@ -293,6 +295,9 @@ void DecisionPanel::unfoldByHand(bool open)
 {
     m_unfoldedByHand = open;
     unfold(open);
+    // In a low window it would push who decides, and the act, below the edge; its rows have their places a moment later.
+    if (open)
+        QTimer::singleShot(0, this, [this] { bringIntoView(*this, rect()); });
 }
 
 void DecisionPanel::unfoldAsNeeded()
