@@ -83,7 +83,11 @@ void SignatureFields::setPersons(const std::vector<notebook::Person> &persons, c
 {
     m_names = namesOffered(persons);
     m_name->setOffers(offered);
-    m_name->setClosed(m_names);
+    // Whoever may not decide, or is retired, is somebody all the same, and is told so.
+    QStringList everybody;
+    for (const notebook::Person &person : persons)
+        everybody << person.name;
+    m_name->setClosed(everybody);
     m_signed = !persons.empty();
     m_passphraseCaption->setVisible(m_signed);
     m_passphrase->setVisible(m_signed);
