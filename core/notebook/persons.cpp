@@ -212,9 +212,9 @@ Person Persons::check(const Proof &proof)
     requireUnchangedPersons(m_open.session());
     const auto rows = findPerson(database, proof.name);
     if (!rows)
-        throw refused(Sentence::tr("Nobody by the name of %1 is set up; nothing was stored: choose somebody "
-                                   "from the list, or have a head add them.")
-                          .arg(quoted(proof.name)));
+        // What was typed is not said again: it may be a passphrase in the wrong field.
+        throw refused(Sentence::tr("Nobody who is set up is called so; nothing was stored: choose somebody "
+                                   "from the list (↓), or have a head add them."));
     const Person &person = rows->person;
     if (person.retired)
         throw refused(Sentence::tr("%1 is retired and signs nothing; nothing was stored: choose another "

@@ -171,8 +171,10 @@ TEST_F(Decisions, SamplesAreDecidedOneByOneByKeys)
     ASSERT_EQ(focusName(), u"sampleDecisions"_s);
     press(Qt::Key_Down);
     press(Qt::Key_W);
+    press(Qt::Key_Escape); // no reason
     press(Qt::Key_Down);
     press(Qt::Key_W);
+    press(Qt::Key_Escape);
     press(Qt::Key_Delete);
     EXPECT_TRUE(
         labelText(u"decisionHappens"_s)
@@ -190,6 +192,35 @@ TEST_F(Decisions, SamplesAreDecidedOneByOneByKeys)
     EXPECT_EQ(decidedOf(made, u"P-6"_s), SampleDecisionKind::Accepted);
     EXPECT_FALSE(made.signedAs);
     EXPECT_EQ(book->shelf().waiting().size(), 2U);
+}
+
+TEST_F(Decisions, ARepeatAsksWhyAndTheReasonOfAnotherChoiceDoesNotStay)
+{
+    setRules(false, false, {u"spilt"_s});
+    openReview({good, high, {u"P-4"_s}});
+    tabTo(u"sampleDecisions"_s);
+    const auto *table = find<QTableView>(u"sampleDecisions"_s);
+    const auto text = [table](int row, int column) { return table->model()->index(row, column).data().toString(); };
+    using Model = ui::SampleChoicesModel;
+    press(Qt::Key_Home);
+    press(Qt::Key_R);
+    type(u"a wrong flask"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(text(0, Model::Reason), u"a wrong flask"_s);
+    press(Qt::Key_W);
+    EXPECT_EQ(text(0, Model::Choice), u"repeat"_s);
+    EXPECT_EQ(text(0, Model::Reason), QString()) << "that was why it was rejected";
+    type(u"warm, read late"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(text(0, Model::Choice), u"repeat"_s) << "its letters decided on nothing";
+    EXPECT_EQ(text(0, Model::Reason), u"warm, read late"_s);
+    press(Qt::Key_A);
+    EXPECT_EQ(text(0, Model::Reason), QString());
+    press(Qt::Key_W);
+    type(u"20"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(text(0, Model::How), u"20"_s) << "a dilution is no reason";
+    EXPECT_EQ(text(0, Model::Reason), QString());
 }
 
 TEST_F(Decisions, TabGoesFromWhoDecidesOverTheReasonToTheActs)
@@ -224,6 +255,17 @@ TEST_F(Decisions, AKnownNameIsTakenWithDownAndEnterLeadsToItsPassphrase)
     press(Qt::Key_A, Qt::ControlModifier);
     type(u"m. lx"_s);
     EXPECT_EQ(person->completion(), QString()) << "nobody is called so";
+    press(Qt::Key_A, Qt::ControlModifier);
+    type(u"h. a"_s);
+    press(Qt::Key_Tab);
+    EXPECT_EQ(person->text(), u"H. Ahlgren"_s) << "a beginning is no name";
+    EXPECT_EQ(focusName(), u"decisionPassphrase"_s);
+    press(Qt::Key_D, Qt::AltModifier);
+    press(Qt::Key_A, Qt::ControlModifier);
+    type(u"m."_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(person->text(), u"M. Lindqvist"_s);
+    EXPECT_EQ(focusName(), u"decisionPassphrase"_s);
 }
 
 TEST_F(Decisions, OneSampleIsLookedAtInBothTables)
@@ -340,7 +382,8 @@ TEST_F(Decisions, ASignatureNeedsThePassphraseOfSomebodyWhoMaySign)
     EXPECT_EQ(find<QLineEdit>(u"decisionPerson"_s)->text(), u"M. Lindqvist"_s);
     givePassphrase(secret);
     decideAs(u"Nobody Known"_s);
-    expectRefused(u"Nobody by the name of"_s);
+    expectRefused(u"Nobody who is set up is called so"_s);
+    EXPECT_FALSE(noticeText().contains(u"Nobody Known"_s)) << "it may be a passphrase in the wrong field";
     EXPECT_EQ(focusName(), u"decisionPerson"_s);
     EXPECT_EQ(find<QLineEdit>(u"decisionPassphrase"_s)->text(), secret) << "it was the name that was wrong";
     decideAs(u"O. Gone"_s);

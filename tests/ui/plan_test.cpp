@@ -127,7 +127,7 @@ TEST_F(PlanPage, EnterGoesDownAColumnAndAColumnIsPastedIntoIt)
 {
     plan(u"Four tanks"_s, {u"P-1\tperry\t0.2"_s, u"P-2"_s, u"P-3"_s, u"P-4"_s});
     const auto *samples = find<QTableView>(u"samples"_s);
-    const auto expected = [samples](int row) { return samples->model()->index(row, 1).data().toString(); };
+    const auto expected = [samples](int row) { return samples->model()->index(row, 2).data().toString(); };
     EXPECT_EQ(expected(0), u"0.2"_s) << "beside its name in the spreadsheet";
     tabTo(u"samples"_s);
     press(Qt::Key_Down);
@@ -171,6 +171,43 @@ TEST_F(PlanPage, TheRowThatIsKeyedIsSeenHoweverLowTheTableLies)
     }
 }
 
+TEST_F(PlanPage, TheTableIsAsHighAsItsRowsUpToADozen)
+{
+    plan(u"Two tanks"_s, {u"P-1"_s, u"P-2"_s});
+    const auto *samples = find<QTableView>(u"samples"_s);
+    const int least = samples->height();
+    QStringList names;
+    for (int number = 1; number <= 14; ++number)
+        names << u"P-%1"_s.arg(number);
+    const auto heightWith = [&](int rows) {
+        find<QPlainTextEdit>(u"sampleNames"_s)->setPlainText(QStringList(names.mid(0, rows)).join(u'\n'));
+        QTest::qWait(50);
+        return samples->height();
+    };
+    const int ten = heightWith(10);
+    EXPECT_GT(ten, least);
+    EXPECT_GE(samples->viewport()->height(), 10 * samples->rowHeight(0)) << "no row has to be scrolled to";
+    const int twelve = heightWith(12);
+    EXPECT_EQ(twelve - ten, 2 * samples->rowHeight(0));
+    EXPECT_LT(heightWith(14), twelve + samples->rowHeight(0)) << "the other two are scrolled to";
+}
+
+TEST_F(PlanPage, TheTabsStayWhereTheyAreWhicheverIsInFront)
+{
+    plan(u"Two tanks"_s, {u"P-1"_s, u"P-2"_s});
+    window->resize(1366, 768);
+    QApplication::processEvents();
+    auto *tabs = find<QTabWidget>(u"planTabs"_s);
+    tabs->setCurrentIndex(0);
+    QTest::qWait(20);
+    const int top = tabs->mapTo(window.get(), QPoint()).y();
+    for (int tab = 1; tab < tabs->count(); ++tab) {
+        tabs->setCurrentIndex(tab);
+        QTest::qWait(20);
+        EXPECT_EQ(tabs->mapTo(window.get(), QPoint()).y(), top) << tabs->tabText(tab).toStdString();
+    }
+}
+
 TEST_F(PlanPage, TabLeadsFromOneNumberToTheNextThatIsKeyed)
 {
     plan(u"Two tanks"_s, {u"P-1"_s, u"P-2"_s});
@@ -179,17 +216,17 @@ TEST_F(PlanPage, TabLeadsFromOneNumberToTheNextThatIsKeyed)
     const auto place = [samples] {
         return std::pair(samples->currentIndex().row(), samples->currentIndex().column());
     };
-    EXPECT_EQ(place(), std::pair(0, 1)) << "what is expected, not the name";
+    EXPECT_EQ(place(), std::pair(0, 2)) << "what is expected, not the name";
     type(u"0.3"_s);
     press(Qt::Key_Tab);
-    EXPECT_EQ(place(), std::pair(0, 2));
-    EXPECT_EQ(samples->model()->index(0, 1).data().toString(), u"0.3"_s);
+    EXPECT_EQ(place(), std::pair(0, 3));
+    EXPECT_EQ(samples->model()->index(0, 2).data().toString(), u"0.3"_s);
     press(Qt::Key_Escape);
     QTableView *table = find<QTableView>(u"samples"_s);
     table->setCurrentIndex(table->model()->index(0, table->model()->columnCount() - 1));
     table->edit(table->currentIndex());
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
-    EXPECT_EQ(place(), std::pair(1, 1)) << "and on to the next sample, not to its name";
+    EXPECT_EQ(place(), std::pair(1, 2)) << "and on to the next sample, not to its name";
 }
 
 TEST_F(PlanPage, WhatADilutionProposalSetsInTheTubeIsSaid)
@@ -273,6 +310,29 @@ TEST_F(PlanPage, AFreshStandardIsWeighedAndTaken)
     EXPECT_NEAR(*stored.run.standards[0].uncertainty_percent, 100 * std::hypot(0.1 / 20.6, 0.005, 0.001),
                 0.0005);
     EXPECT_EQ(stored.run.standards[0].preparedAt->toUTC(), StoppedClock().now().toUTC());
+}
+
+TEST_F(PlanPage, AWeighedStandardKeepsTheTimeThatWasTyped)
+{
+    plan(u"With a standard"_s, {u"P-104"_s});
+    press(Qt::Key_X, Qt::AltModifier);
+    press(Qt::Key_D, Qt::AltModifier);
+    const auto fill = [this](const QString &name, const QString &text) {
+        tabTo(name);
+        press(Qt::Key_A, Qt::ControlModifier);
+        type(text);
+    };
+    const QDateTime typed = StoppedClock().now().addSecs(-1800).toLocalTime();
+    fill(u"standardPreparedAt"_s, typed.toString(u"yyyy-MM-dd HH:mm"_s));
+    fill(u"weighingSubstance"_s, u"100"_s);
+    fill(u"weighingMass"_s, u"20.6"_s);
+    EXPECT_TRUE(labelText(u"weighingKept"_s).startsWith(u"For this run only"_s));
+    tabTo(u"takeWeighed"_s);
+    press(Qt::Key_Space);
+    const notebook::StoredRun stored = putOnBench();
+    ASSERT_EQ(stored.run.standards.size(), 1U);
+    EXPECT_DOUBLE_EQ(stored.run.standards[0].concentration_g_per_L, 0.206);
+    EXPECT_EQ(stored.run.standards[0].preparedAt->toUTC(), typed.toUTC()) << "not when its mass was keyed";
 }
 
 TEST_F(PlanPage, APlanThatNobodyCanReadInTimeSaysSoBeforeItIsPipetted)

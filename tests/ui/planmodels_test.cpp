@@ -207,14 +207,18 @@ TEST_F(Plan, SamplesModelHasAColumnForEachQuantity)
         }
         return -1;
     };
-    EXPECT_EQ(column(u"Expected\n(g/L)"_s), 1);
-    ASSERT_TRUE(model.setData(model.index(0, 1), u"0,2"_s, Qt::EditRole));
+    EXPECT_EQ(column(u"Product"_s), 1) << "in sight, beside the name";
+    model.setProducts({u"perry"_s});
+    EXPECT_EQ(model.index(0, 1).data(ui::SamplesModel::OffersRole).toStringList(), QStringList{u"perry"_s});
+    EXPECT_EQ(column(u"Expected\n(g/L)"_s), 2);
+    EXPECT_FALSE(model.index(0, 2).data(ui::SamplesModel::OffersRole).isValid());
+    ASSERT_TRUE(model.setData(model.index(0, 2), u"0,2"_s, Qt::EditRole));
     EXPECT_EQ(model.index(0, column(u"Signal"_s)).data().toString(), u"0.594"_s);
     EXPECT_EQ(model.index(0, column(u"In the tube\n(mL)"_s)).data().toString(), u"0.1 (method)"_s);
     assay::Method other = method();
     other.measurands[0].id = u"another"_s;
     model.setAssay(&other, 340, 10);
-    EXPECT_EQ(model.index(0, 1).data().toString(), QString()) << "expected of another quantity";
+    EXPECT_EQ(model.index(0, 2).data().toString(), QString()) << "expected of another quantity";
 }
 
 TEST_F(Plan, RackModelShowsTubesRowByRowAndAsksToMoveThem)

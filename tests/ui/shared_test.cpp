@@ -262,6 +262,38 @@ TEST_F(AnOfferField, TakesTheOnlyOfferWithDownAndSaysSo)
     EXPECT_EQ(field.text(), u"an"_s);
 }
 
+TEST_F(AnOfferField, OfAClosedListEnterAndTabTakeTheOnlyOneThatBeginsSo)
+{
+    QLineEdit next(&page);
+    next.show();
+    field.completeWhileTyping();
+    field.setClosed({u"Anna Berg"_s, u"Arne Holm"_s, u"Arn"_s});
+    QTest::keyClicks(&field, u"a"_s);
+    QTest::keyClick(&field, Qt::Key_Return);
+    EXPECT_EQ(field.text(), u"a"_s) << "it may be either";
+    QTest::keyClicks(&field, u"n"_s);
+    QSignalSpy edited(&field, &QLineEdit::textEdited);
+    QSignalSpy entered(&field, &QLineEdit::returnPressed);
+    QTest::keyClick(&field, Qt::Key_Return);
+    EXPECT_EQ(field.text(), u"Anna Berg"_s);
+    EXPECT_EQ(edited.size(), 1) << "as if it had been typed";
+    EXPECT_EQ(entered.size(), 1);
+    field.clear();
+    QTest::keyClicks(&field, u"arn"_s);
+    QTest::keyClick(&field, Qt::Key_Return);
+    EXPECT_EQ(field.text(), u"arn"_s) << "that is somebody who is not offered";
+    field.clear();
+    QTest::keyClicks(&field, u"arne"_s);
+    QTest::keyClick(&field, Qt::Key_Tab);
+    EXPECT_FALSE(field.hasFocus());
+    EXPECT_EQ(field.text(), u"Arne Holm"_s);
+    field.setFocus();
+    field.clear();
+    QTest::keyClicks(&field, u"nobody"_s);
+    QTest::keyClick(&field, Qt::Key_Tab);
+    EXPECT_EQ(field.text(), u"nobody"_s);
+}
+
 TEST_F(AnOfferField, SaysWhatDownTakesAlsoOfOffersThatCameLater)
 {
     field.completeWhileTyping();

@@ -12,6 +12,7 @@
 #include "ui/bench/signaturefields.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/offerfield.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/widgets.h"
 
 #include <QApplication>
@@ -20,6 +21,7 @@
 #include <QItemSelectionModel>
 #include <QLabel>
 #include <QPushButton>
+#include <QTimer>
 
 #include <algorithm>
 
@@ -29,11 +31,16 @@ namespace plateau::ui {
 
 namespace {
 
+bool isLow(const QWidget &window)
+{
+    constexpr int lowWindow = 56; // lines
+    return window.height() < lowWindow * window.fontMetrics().lineSpacing();
+}
+
 /// A low window has to hold the results and their checks as well; the others can be scrolled to.
 int rowsShown(const QWidget &window)
 {
-    constexpr int lowWindow = 56; // lines
-    return window.height() < lowWindow * window.fontMetrics().lineSpacing() ? 3 : 5;
+    return isLow(window) ? 3 : 5;
 }
 
 bool isAllAsRun(const std::vector<SampleChoiceRow> &rows)
@@ -177,7 +184,7 @@ QString DecisionPanel::unfinished(notebook::RunId id) const
         return {};
     const Draft typed = id == m_id ? draft() : kept->second;
     QStringList parts;
-    if (!typed.name.isEmpty())
+    if (!typed.name.isEmpty() && m_signature->isName(typed.name))
         parts << tr("by %1").arg(typed.name);
     if (const QString reason = typed.reason.simplified(); !reason.isEmpty())
         parts << tr("reason: %1").arg(reason);
@@ -262,6 +269,8 @@ void DecisionPanel::resizeEvent(QResizeEvent *event)
     const bool fits = m_signature->sizeHint().width() + m_row->spacing() + acts->sizeHint().width() <= width();
     m_row->setDirection(fits ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     m_table->setRowsShown(rowsShown(*window()));
+    m_hint->setText(isLow(*window()) ? SampleChoicesTable::keysHint()
+                                     : SampleChoicesTable::keysHint() + u' ' + SampleChoicesTable::howHint());
 }
 
 void DecisionPanel::sayWhatHappens()
@@ -286,6 +295,9 @@ void DecisionPanel::unfoldByHand(bool open)
 {
     m_unfoldedByHand = open;
     unfold(open);
+    // In a low window it would push who decides, and the act, below the edge; its rows have their places a moment later.
+    if (open)
+        QTimer::singleShot(0, this, [this] { bringIntoView(*this, rect()); });
 }
 
 void DecisionPanel::unfoldAsNeeded()
@@ -336,6 +348,9 @@ bool DecisionPanel::repeatsAreReadable()
 
 void DecisionPanel::decide(notebook::DecisionKind kind)
 {
+    // A key of the buttons leaves an open cell where it is; what was typed there counts.
+    if (m_table->isAncestorOf(QApplication::focusWidget()))
+        m_table->setFocus();
     if (m_signature->name().isEmpty()) {
         m_notice->say(State::Attention, tr("Say who decides: type a name."));
         m_signature->focusName();

@@ -95,6 +95,8 @@ void SampleChoicesModel::choose(int index, SampleChoice choice)
     if (index < 0 || index >= rowCount())
         return;
     SampleChoiceRow fresh = row(index);
+    if (fresh.choice != choice)
+        fresh.reason.clear();
     fresh.choice = choice;
     put(index, fresh);
 }

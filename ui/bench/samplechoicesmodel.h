@@ -22,6 +22,7 @@ public:
 
     explicit SampleChoicesModel(const Theme &theme, QObject *parent = nullptr);
     void show(std::vector<SampleChoiceRow> rows) { setRows(std::move(rows)); }
+    /// A reason that was given for another choice is taken out: it is none for this one.
     void choose(int row, SampleChoice choice);
     void giveReason(int row, const QString &reason);
     /// See SampleChoiceRow::how.

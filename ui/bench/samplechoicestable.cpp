@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/samplechoicestable.h"
 
+#include "ui/bench/repeathow.h"
 #include "ui/bench/samplechoicesmodel.h"
 #include "ui/shared/offerfield.h"
 #include "ui/shared/shownnumbers.h"
@@ -61,13 +62,21 @@ public:
     void setModelData(QWidget *editor, QAbstractItemModel *model, const QModelIndex &index) const override
     {
         const auto *box = qobject_cast<QComboBox *>(editor);
-        if (!box)
+        if (const auto *field = qobject_cast<QLineEdit *>(editor); field && isHow(field->text(), index))
+            model->setData(index.siblingAtColumn(SampleChoicesModel::How), field->text(), Qt::EditRole);
+        else if (!box)
             QStyledItemDelegate::setModelData(editor, model, index);
         else if (box->currentIndex() >= 0)
             model->setData(index, box->currentData(), Qt::EditRole);
     }
 
 private:
+    /// W asks why; a dilution or a volume that is typed there at once, as the hint says, is no reason.
+    static bool isHow(const QString &typed, const QModelIndex &index)
+    {
+        return index.column() == SampleChoicesModel::Reason && chosenAt(index) == SampleChoice::Repeat &&
+               repeatHow(typed).advice;
+    }
     static SampleChoice chosenAt(const QModelIndex &index)
     {
         return static_cast<SampleChoice>(
@@ -106,9 +115,10 @@ SampleChoicesTable::SampleChoicesTable(const Theme &theme, SampleChoicesModel *m
     setSelectionBehavior(SelectRows);
     setSelectionMode(ExtendedSelection);
     setEditTriggers(DoubleClicked | AnyKeyPressed);
-    setFlexibleColumn(SampleChoicesModel::Sample);
-    setFlexibleMinimum(14);
-    setAccessibleDescription(keysHint());
+    setFlexibleColumn(SampleChoicesModel::Reason);
+    setNameColumn(SampleChoicesModel::Sample);
+    setWrap(Wrap::AsNeeded);
+    setAccessibleDescription(keysHint() + u' ' + howHint());
 }
 
 void SampleChoicesTable::setReasons(const QStringList &forAccepting, const QStringList &forRejecting)
@@ -117,17 +127,24 @@ void SampleChoicesTable::setReasons(const QStringList &forAccepting, const QStri
     m_rejectionReasons = forRejecting;
 }
 
-const QStringList &SampleChoicesTable::reasons(SampleChoice choice) const
+QStringList SampleChoicesTable::reasons(SampleChoice choice) const
 {
-    return choice == SampleChoice::Accepted ? m_acceptanceReasons : m_rejectionReasons;
+    QStringList offered = choice == SampleChoice::Accepted ? m_acceptanceReasons : m_rejectionReasons;
+    if (!m_reasonBefore.isEmpty() && !offered.contains(m_reasonBefore))
+        offered.prepend(m_reasonBefore);
+    return offered;
 }
 
 QString SampleChoicesTable::keysHint()
 {
     return tr(
         "A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, "
-        "Ctrl+A chooses all. For a repeat, type another dilution (20), its steps (5 to 100) or "
-        "another sample volume (0.5 mL).");
+        "Ctrl+A chooses all.");
+}
+
+QString SampleChoicesTable::howHint()
+{
+    return tr("For a repeat, type another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).");
 }
 
 std::vector<int> SampleChoicesTable::chosenRows() const
@@ -180,32 +197,37 @@ void SampleChoicesTable::setRowsShown(int most)
 
 void SampleChoicesTable::choose(SampleChoice choice)
 {
+    const QModelIndex at = currentIndex();
+    const QString before = at.isValid() ? m_choices->row(at.row()).reason : QString();
     for (const int row : chosenRows())
         m_choices->choose(row, choice);
-    const QModelIndex at = currentIndex();
-    if (choice != SampleChoice::Rejected || !at.isValid() || !m_choices->row(at.row()).reason.isEmpty())
+    const bool isAsked = choice == SampleChoice::Rejected || choice == SampleChoice::Repeat;
+    if (!isAsked || !at.isValid() || !m_choices->row(at.row()).reason.isEmpty())
         return;
-    // A rejection needs its reason, so that is asked for at once.
+    // A rejection needs its reason, and that of a repeat is often typed: its letters must not decide on anything.
+    m_reasonBefore = before;
     selectionModel()->setCurrentIndex(at.siblingAtColumn(SampleChoicesModel::Reason),
                                       QItemSelectionModel::NoUpdate);
     edit(currentIndex());
+    m_reasonBefore.clear(); // the editor has it
 }
 
 void SampleChoicesTable::commitData(QWidget *editor)
 {
-    Table::commitData(editor);
     const QModelIndex at = currentIndex();
+    const QString howBefore = at.isValid() ? m_choices->row(at.row()).how : QString();
+    Table::commitData(editor);
     if (!at.isValid())
         return;
     const SampleChoiceRow current = m_choices->row(at.row());
+    const bool isHow = at.column() == SampleChoicesModel::How || current.how != howBefore;
     for (const int row : chosenRows()) {
         const SampleChoiceRow other = m_choices->row(row);
         if (at.column() == SampleChoicesModel::Choice)
             m_choices->choose(row, current.choice);
-        else if (at.column() == SampleChoicesModel::How && other.choice == SampleChoice::Repeat &&
-                 other.how.isEmpty())
+        else if (isHow && other.choice == SampleChoice::Repeat && other.how.isEmpty())
             m_choices->sayHow(row, current.how);
-        else if (at.column() == SampleChoicesModel::How)
+        else if (isHow)
             continue;
         else if (other.choice == current.choice && other.reason.isEmpty())
             m_choices->giveReason(row, current.reason); // rejected together, for one reason

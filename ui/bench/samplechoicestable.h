@@ -12,7 +12,7 @@ namespace plateau::ui {
 class SampleChoicesModel;
 
 /// The samples of a run, decided by keys: A accepts those that are chosen, R rejects them, W has them
-/// repeated, Delete leaves them to the run; a digit says how one is repeated. In the columns of reason and of
+/// repeated, both asking why at once, Delete leaves them to the run; a digit says how one is repeated. In the columns of reason and of
 /// how it is repeated letters type.
 class SampleChoicesTable : public Table
 {
@@ -22,9 +22,12 @@ public:
     SampleChoicesTable(const Theme &theme, SampleChoicesModel *model, QWidget *parent = nullptr);
 
     static QString keysHint();
+    /// How a repeat is typed.
+    static QString howHint();
     /// What is offered where a sample is accepted by itself, and where it is not.
     void setReasons(const QStringList &forAccepting, const QStringList &forRejecting);
-    const QStringList &reasons(SampleChoice choice) const;
+    /// First the one that was given for what was chosen just before: it is kept only where somebody takes it again.
+    QStringList reasons(SampleChoice choice) const;
     /// The first sample that is still undecided, if there is one, is chosen.
     void goToUndecided();
     void goTo(int row, int column);
@@ -49,6 +52,8 @@ private:
     SampleChoicesModel *m_choices;
     QStringList m_acceptanceReasons;
     QStringList m_rejectionReasons;
+    /// While the reason of another choice is asked for.
+    QString m_reasonBefore;
 };
 
 } // namespace plateau::ui

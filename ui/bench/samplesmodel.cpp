@@ -33,7 +33,8 @@ int SamplesModel::lastTakeColumn() const
 std::vector<SamplesModel::Column> SamplesModel::columnsNow() const
 {
     const int measurands = m_method ? static_cast<int>(m_method->measurands.size()) : 0;
-    std::vector<Column> columns{{Kind::Name, 0}};
+    // What it is stands beside its name: unit and limits of its results hang on it.
+    std::vector<Column> columns{{Kind::Name, 0}, {Kind::Product, 0}};
     for (int measurand = 0; measurand < measurands; ++measurand)
         columns.push_back({Kind::Expected, measurand});
     if (m_form == run::Form::Solid)
@@ -44,7 +45,7 @@ std::vector<SamplesModel::Column> SamplesModel::columnsNow() const
     for (int measurand = 0; measurand < measurands; ++measurand)
         columns.push_back({Kind::Signal, measurand});
     for (const Kind kind :
-         {Kind::Tubes, Kind::OwnBlank, Kind::Spike, Kind::Product, Kind::Matrix, Kind::Received, Kind::From})
+         {Kind::Tubes, Kind::OwnBlank, Kind::Spike, Kind::Matrix, Kind::Received, Kind::From})
         columns.push_back({kind, 0});
     return columns;
 }
@@ -189,6 +190,7 @@ SamplesModel::Editor SamplesModel::editorOf(Kind kind)
 {
     switch (kind) {
     case Kind::Product:
+        return Editor::Product;
     case Kind::Received:
     case Kind::From:
         return Editor::Text;
@@ -244,6 +246,8 @@ QVariant SamplesModel::cellData(const QModelIndex &index, int role) const
     switch (role) {
     case EditorRole:
         return static_cast<int>(editor);
+    case OffersRole:
+        return editor == Editor::Product ? QVariant(m_products) : QVariant();
     case Qt::CheckStateRole:
         return column.kind == Kind::OwnBlank ? QVariant(sample.ownBlank ? Qt::Checked : Qt::Unchecked)
                                              : QVariant();

@@ -20,9 +20,9 @@ class SamplesModel : public RowsModel<QAbstractTableModel, SampleDraft>
     Q_OBJECT
 
 public:
-    /// What edits the cell: Text, Number, or Matrix (its words by assay::Matrix as int).
-    enum class Editor { None, Text, Number, Matrix };
-    enum Role { EditorRole = Qt::UserRole };
+    /// What edits the cell: Text, Product (a text with offers), Number, or Matrix (its words by assay::Matrix as int).
+    enum class Editor { None, Text, Product, Number, Matrix };
+    enum Role { EditorRole = Qt::UserRole, OffersRole };
 
     explicit SamplesModel(const Theme &theme, QObject *parent = nullptr);
 
@@ -31,6 +31,8 @@ public:
     /// Takes the rows as they are; a row whose name is there already is left.
     void addRows(const std::vector<SampleDraft> &fresh);
     void replaceRow(int row, SampleDraft sample);
+    /// That are offered.
+    void setProducts(const QStringList &products) { m_products = products; }
     void setForm(run::Form form);
     /// What the run is as far as predicted signals depend on it. Nothing is predicted without a method.
     void setAssay(const assay::Method *method, int wavelength_nm, double pathLength_mm);
@@ -51,6 +53,7 @@ protected:
 private:
     enum class Kind {
         Name,
+        Product,
         Expected,
         Mass,
         Extract,
@@ -62,7 +65,6 @@ private:
         Tubes,
         OwnBlank,
         Spike,
-        Product,
         Matrix,
         Received,
         From
@@ -88,6 +90,7 @@ private:
     std::optional<assay::Method> m_method;
     int m_wavelength_nm = 0;
     double m_pathLength_mm = 0;
+    QStringList m_products;
     std::vector<Column> m_columns;
 };
 

@@ -83,6 +83,11 @@ void SignatureFields::setPersons(const std::vector<notebook::Person> &persons, c
 {
     m_names = namesOffered(persons);
     m_name->setOffers(offered);
+    // Whoever may not decide, or is retired, is somebody all the same, and is told so.
+    QStringList everybody;
+    for (const notebook::Person &person : persons)
+        everybody << person.name;
+    m_name->setClosed(everybody);
     m_signed = !persons.empty();
     m_passphraseCaption->setVisible(m_signed);
     m_passphrase->setVisible(m_signed);
@@ -98,6 +103,11 @@ void SignatureFields::setName(const QString &name)
 QString SignatureFields::name() const
 {
     return m_name->text().simplified();
+}
+
+bool SignatureFields::isName(const QString &text) const
+{
+    return !m_signed || m_names.contains(text, Qt::CaseInsensitive);
 }
 
 QString SignatureFields::passphrase() const

@@ -38,6 +38,8 @@ public:
     bool isSigned() const { return m_signed; }
     void setName(const QString &name);
     QString name() const;
+    /// Where persons are set up, nobody else's: it may be a passphrase that was typed into the wrong field.
+    bool isName(const QString &text) const;
     QString passphrase() const;
     /// It stays nowhere longer than it is needed: not when the fields are left out of sight, and not for minutes.
     void clearPassphrase();

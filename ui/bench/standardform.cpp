@@ -112,6 +112,7 @@ void StandardForm::startAnew()
         field->entry()->clear();
     m_presetConcentration.clear();
     m_presetLoss.clear();
+    m_presetPreparedAt.clear();
     if (m_uncertainty)
         m_uncertainty->entry()->clear();
     m_takenSource.clear();
@@ -153,9 +154,23 @@ void StandardForm::take(const MadeStandard &made)
 {
     setChecked(true);
     m_onlyOne->hide();
+    if (const int index = m_book->currentIndex(); index > 0) {
+        // It is another one than that of the book.
+        if (m_id->text() == m_alive[static_cast<std::size_t>(index - 1)].id)
+            m_id->setText(m_kind.usualName);
+        m_book->setCurrentIndex(0);
+    }
     m_concentration->entry()->setText(keyedText(evaluation::roundedText(made.concentration_g_per_L, 6)));
-    m_preparedAt->setText(made.madeAt);
+    // A time that somebody typed is when it was made; now is only when its mass was keyed.
+    if (m_preparedAt->text() == m_presetPreparedAt)
+        presetPreparedAt(made.madeAt);
     takeUncertainty(made.uncertainty_percent, made.source);
+}
+
+void StandardForm::presetPreparedAt(const QString &moment)
+{
+    m_presetPreparedAt = moment;
+    m_preparedAt->setText(moment);
 }
 
 void StandardForm::takeUncertainty(const std::optional<double> &percent, const QString &source)
@@ -219,7 +234,7 @@ void StandardForm::takeFromBook(int index)
     takeUncertainty(
         standard.uncertainty_percent,
         tr("the book of standards, made %1").arg(keptMomentText(standard.preparedAt.value_or(QDateTime()))));
-    m_preparedAt->setText(momentText(standard.preparedAt.value_or(QDateTime())));
+    presetPreparedAt(momentText(standard.preparedAt.value_or(QDateTime())));
     Q_EMIT taken();
 }
 

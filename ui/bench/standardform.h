@@ -59,7 +59,7 @@ public:
     void setBook(std::vector<run::Standard> alive);
     /// What it will be worth when it is used; empty: nothing is said.
     void setWorth(const QString &sentence);
-    /// Such a standard was made just now.
+    /// Such a standard was made just now, or when the analyst typed that it was.
     void take(const MadeStandard &made);
     /// As many tubes as the method's rule says, where the number was not chosen.
     void setUsualTubes(int tubes);
@@ -74,6 +74,7 @@ private:
     void takeFromBook(int index);
     void takeOnlyOne();
     void preset(NumberField *field, QString &before, const std::optional<double> &usual);
+    void presetPreparedAt(const QString &moment);
     /// Rows that have nothing to say are not there.
     void showRows();
     QString uncertaintySource() const;
@@ -99,6 +100,7 @@ private:
     /// What was preset last, to tell it from what was typed.
     QString m_presetConcentration;
     QString m_presetLoss;
+    QString m_presetPreparedAt;
     /// What was taken over last.
     QString m_takenConcentration;
     QString m_takenUncertainty;

@@ -46,6 +46,15 @@ namespace {
 constexpr int formPart = 5;
 constexpr int sidePart = 4;
 
+/// Of a tab widget only the page in front is asked how high it is at a width, so that another page would give what stands
+/// above another height, and the tabs another place. Not asked so, it wants room for the highest of its pages.
+class SteadyTabs : public QTabWidget
+{
+public:
+    using QTabWidget::QTabWidget;
+    bool hasHeightForWidth() const override { return false; }
+};
+
 } // namespace
 
 PlanPage::PlanPage(const Theme &theme, const Clock &clock, BenchSession &session, Stores &stores,
@@ -100,7 +109,7 @@ QWidget *PlanPage::buildSide()
     m_problems = new ProblemList(m_theme, u"newRunProblems"_s, side);
     m_methodText = new SentenceList(m_theme, tr("Method and cautions"), u"newRunMethod"_s, side);
     m_notice = new Notice(m_theme, side);
-    m_tabs = new QTabWidget(side);
+    m_tabs = new SteadyTabs(side);
     m_tabs->setObjectName(u"planTabs"_s);
     m_tabs->setAccessibleName(tr("What the plan gives"));
     m_tabs->setUsesScrollButtons(false);
@@ -213,7 +222,7 @@ void PlanPage::connectAll()
     });
     auto *update = new WhenSeen(this, [this] { refreshStores(); });
     for (const auto changed : {&Stores::waitingChanged, &Stores::lotsChanged, &Stores::laboratoryChanged,
-                               &Stores::equipmentChanged, &Stores::standardsChanged})
+                               &Stores::equipmentChanged, &Stores::standardsChanged, &Stores::specificationsChanged})
         connect(&m_stores, changed, update, &WhenSeen::request);
 }
 
@@ -225,6 +234,7 @@ void PlanPage::refreshStores()
         m_laboratory = m_stores.checkedLaboratory(m_clock.now().date());
         m_equipment = m_stores.equipment();
         m_preparations = m_stores.preparations();
+        m_form->samples().setProducts(knownProducts());
     });
     m_form->setLaboratory(m_laboratory);
     offerStandards();
@@ -235,6 +245,23 @@ void PlanPage::refreshStores()
                  "runs advise come by themselves.")
             : tr("Tick with the space bar what goes into this run."));
     check();
+}
+
+QStringList PlanPage::knownProducts() const
+{
+    QStringList products;
+    const auto add = [&products](const QString &product) {
+        if (!product.isEmpty() && !products.contains(product, Qt::CaseInsensitive))
+            products << product;
+    };
+    for (const evaluation::Specification &limit : m_stores.specifications())
+        add(limit.product);
+    for (const planning::ProductUnit &unit : m_laboratory.reportUnits)
+        add(unit.product);
+    for (const notebook::WaitingSample &waiting : m_stores.waiting())
+        add(waiting.sample.product);
+    products.sort(Qt::CaseInsensitive);
+    return products;
 }
 
 QString PlanPage::methodOfLatestRun()
@@ -413,15 +440,20 @@ void PlanPage::showWorth(const DraftOutcome &outcome)
     const auto &schedule = m_times->feasibility().schedule;
     if (m_form->draft().standard && !outcome.run.standards.empty() && schedule) {
         run::Standard standard = outcome.run.standards.front();
-        if (!standard.usedAt)
-            standard.usedAt = m_clock.now().addSecs(schedule->setUp_s + schedule->firstReading_s);
-        if (standard.preparedAt && standard.lossPerHour > 0 && standard.concentration_g_per_L > 0)
-            sentence =
-                tr("At its first reading it is worth about %1, of %2 when made.")
-                    .arg(evaluation::withUnit(
-                             QString::number(run::concentrationAtUse_g_per_L(standard), 'g', 4), u"g/L"_s),
-                         evaluation::withUnit(evaluation::strengthText(standard.concentration_g_per_L, standard.uncertainty_percent),
-                                              u"g/L"_s));
+        const bool isWhenPipetted = !standard.usedAt;
+        // It goes in while the rack is set up: by the end of that, to be on the safe side.
+        if (isWhenPipetted)
+            standard.usedAt = m_clock.now().addSecs(schedule->setUp_s);
+        if (standard.preparedAt && standard.lossPerHour > 0 && standard.concentration_g_per_L > 0) {
+            const QString worth = evaluation::withUnit(
+                QString::number(run::concentrationAtUse_g_per_L(standard), 'g', 4), u"g/L"_s);
+            const QString made =
+                evaluation::withUnit(evaluation::strengthText(standard.concentration_g_per_L, standard.uncertainty_percent), u"g/L"_s);
+            sentence = isWhenPipetted
+                           ? tr("When it goes into its first tube it is worth about %1, of %2 when made.").arg(worth, made)
+                           : tr("When it is used (%1) it is worth about %2, of %3 when made.")
+                                 .arg(momentText(*standard.usedAt), worth, made);
+        }
         if (const auto age = evaluation::ageOf(standard, outcome.run); age && age->tooOld)
             sentence += u' ' + tr("That is too old (%1): make a fresh one below.").arg(age->facts());
     }

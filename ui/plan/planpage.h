@@ -72,6 +72,8 @@ private:
     void onMethod();
     /// What the notebook says: samples that wait, lots, the laboratory.
     void refreshStores();
+    /// Of the limits, the units of reports and the samples that wait.
+    QStringList knownProducts() const;
     void check();
     /// Of the problem that is chosen, or the first one.
     void offerHelp();

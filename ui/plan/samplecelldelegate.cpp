@@ -4,6 +4,7 @@
 
 #include "ui/bench/samplesmodel.h"
 #include "ui/shared/matrixtext.h"
+#include "ui/shared/offerfield.h"
 
 #include <QComboBox>
 
@@ -21,6 +22,12 @@ QWidget *SampleCellDelegate::createEditor(QWidget *parent, const QStyleOptionVie
         for (const assay::Matrix matrix : allMatrices())
             box->addItem(matrixText(matrix), static_cast<int>(matrix));
         editor = box;
+    } else if (kind == SamplesModel::Editor::Product) {
+        auto *field = new OfferField(parent);
+        field->setFrame(false);
+        field->setOffers(index.data(SamplesModel::OffersRole).toStringList());
+        field->completeWhileTyping();
+        editor = field;
     } else {
         editor = QStyledItemDelegate::createEditor(parent, option, index);
     }

@@ -30,7 +30,6 @@ SampleSection::SampleSection(const Theme &theme, QWidget *parent)
     , m_notice(new Notice(theme, this))
     , m_glassware(planning::usualLaboratory().glassware)
 {
-    m_table->setMinimumHeight(theme.target() * 6);
     build();
     connect(m_model, &QAbstractItemModel::dataChanged, this, &SampleSection::changed);
     // A volume that is taken out again is the method's, with a word behind it; a signal comes with what is typed. Once for
@@ -52,9 +51,12 @@ void SampleSection::build()
                                "or type them. Left empty: "
                                "undiluted, and the method's own volume in the tube."),
                             this);
+    auto *product = plainLabel(tr("A product gives the unit of the results and their limits: type it, or choose it with ↓."), this);
+    product->setWordWrap(true);
     hint->setWordWrap(true);
     auto *layout = new QVBoxLayout(this);
     layout->addWidget(hint);
+    layout->addWidget(product);
     layout->addWidget(m_table);
     layout->addWidget(m_notice);
     auto *first = new QHBoxLayout;
@@ -195,6 +197,11 @@ void SampleSection::fillIn(const std::vector<QStringList> &rows)
         if (sample != m_model->row(row))
             m_model->replaceRow(row, sample);
     }
+}
+
+void SampleSection::setProducts(const QStringList &products)
+{
+    m_model->setProducts(products);
 }
 
 void SampleSection::addRows(const std::vector<SampleDraft> &rows)

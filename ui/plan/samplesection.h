@@ -37,6 +37,8 @@ public:
     void addRows(const std::vector<SampleDraft> &rows);
     void setForm(run::Form form);
     void setAssay(const assay::Method *method, int wavelength_nm, double pathLength_mm);
+    /// Those that are known, to be chosen from.
+    void setProducts(const QStringList &products);
     void setGlassware(const planning::Glassware &glassware) { m_glassware = glassware; }
     /// What was found last in a product, in the unit of the expectations; asked where a product is named and
     /// nothing is typed.

@@ -8,7 +8,9 @@
 
 #include <QApplication>
 #include <QClipboard>
+#include <QHeaderView>
 #include <QKeyEvent>
+#include <QScrollBar>
 
 #include <algorithm>
 
@@ -20,8 +22,29 @@ SamplesTable::SamplesTable(const Theme &theme, SamplesModel *model, QWidget *par
     : Table(theme, model, tr("What is planned for each sample"), u"samples"_s, parent)
 {
     setItemDelegate(new SampleCellDelegate(theme, this));
-    setHeadingsWrap();
+    setWrap(Wrap::AsNeeded);
+    m_heightLater.setSingleShot(true);
+    m_heightLater.setInterval(0);
+    connect(&m_heightLater, &QTimer::timeout, this, &SamplesTable::fitHeight);
+    const auto later = qOverload<>(&QTimer::start);
+    connect(verticalHeader(), &QHeaderView::sectionCountChanged, &m_heightLater, later);
+    connect(verticalHeader(), &QHeaderView::sectionResized, &m_heightLater, later);
+    connect(horizontalHeader(), &QHeaderView::geometriesChanged, &m_heightLater, later);
+    connect(horizontalHeader(), &QHeaderView::sectionResized, &m_heightLater, later); // headings take other lines
+    fitHeight();
     setEditTriggers(AnyKeyPressed | EditKeyPressed | DoubleClicked);
+}
+
+void SamplesTable::fitHeight()
+{
+    constexpr int fewest = 3;
+    constexpr int most = 12;
+    int height = horizontalHeader()->sizeHint().height() + horizontalScrollBar()->sizeHint().height() + 2 * frameWidth();
+    for (int row = 0; row < std::min(model()->rowCount(), most); ++row)
+        height += rowHeight(row);
+    height += std::max(fewest - model()->rowCount(), 0) * verticalHeader()->defaultSectionSize();
+    if (height != minimumHeight() || height != maximumHeight())
+        setFixedHeight(height);
 }
 
 void SamplesTable::keyPressEvent(QKeyEvent *event)
@@ -48,7 +71,8 @@ void SamplesTable::paste()
             const auto editor = static_cast<SamplesModel::Editor>(at.data(SamplesModel::EditorRole).toInt());
             // Names come from the list above, and a matrix is chosen.
             if (at.isValid() &&
-                (editor == SamplesModel::Editor::Number || editor == SamplesModel::Editor::Text))
+                (editor == SamplesModel::Editor::Number || editor == SamplesModel::Editor::Text ||
+                 editor == SamplesModel::Editor::Product))
                 model()->setData(at, cell.trimmed(), Qt::EditRole);
         }
         ++row;

@@ -30,6 +30,10 @@ private:
     void paste();
     void goDown();
     void showCurrent();
+    /// As high as its rows, up to a dozen: two scroll bars one in the other lead astray.
+    void fitHeight();
+
+    QTimer m_heightLater;
 };
 
 } // namespace plateau::ui

@@ -84,6 +84,10 @@ void WeighingForm::build()
         tr("Wear what your local safety rules and the supplier's sheet ask for; they come first."), this);
     caution->setWordWrap(true);
     form->addRow(caution);
+    auto *kept = plainLabel(tr("For this run only; prepare it under Standards to keep it for other runs."), this);
+    kept->setObjectName(u"weighingKept"_s);
+    kept->setWordWrap(true);
+    form->addRow(kept);
     form->addRow(m_take);
 }
 
@@ -194,16 +198,16 @@ void WeighingForm::takeOver()
     const std::optional<planning::StrengthMade> strengthNow = strength();
     if (!strengthNow)
         return;
-    const QDateTime now = m_clock.now();
     const std::optional<run::Weighing> done = weighing();
     MadeStandard standard;
     standard.concentration_g_per_L = strengthNow->concentration_g_per_L;
     if (strengthNow->standardUncertainty_g_per_L > 0)
         standard.uncertainty_percent =
             100 * strengthNow->standardUncertainty_g_per_L / strengthNow->concentration_g_per_L;
-    standard.madeAt = momentText(now);
-    standard.source = tr("weighed %1: %2 made up to %3")
-                          .arg(keptMomentText(now), withUnit(evaluation::plainText(done->mass_mg), u"mg"_s),
+    standard.madeAt = momentText(m_clock.now());
+    // When is said by the standard itself, which may have been made before its mass was keyed.
+    standard.source = tr("weighed: %1 made up to %2")
+                          .arg(withUnit(evaluation::plainText(done->mass_mg), u"mg"_s),
                                withUnit(evaluation::plainText(done->flask_mL), u"mL"_s));
     Q_EMIT made(standard);
 }

@@ -57,6 +57,14 @@ void OfferField::take(const QString &offer)
     insert(offer);
 }
 
+void OfferField::takeOnlyOne()
+{
+    if (m_valid.contains(text().simplified(), Qt::CaseInsensitive))
+        return; // whole, though another name goes on from it
+    if (const QString whole = completion(); !m_valid.isEmpty() && !whole.isEmpty())
+        take(whole);
+}
+
 void OfferField::openList()
 {
     m_list->popup()->setAccessibleName(tr("What is offered"));
@@ -75,6 +83,8 @@ void OfferField::keyPressEvent(QKeyEvent *event)
         }
         list->hide();
     }
+    if (isEnter)
+        takeOnlyOne();
     if (event->key() == Qt::Key_Down && !isReadOnly() && m_offers->rowCount() > 0) {
         if (const QString whole = completion(); !whole.isEmpty())
             take(whole);
@@ -114,6 +124,17 @@ void OfferField::focusInEvent(QFocusEvent *event)
 
 void OfferField::focusOutEvent(QFocusEvent *event)
 {
+    // Not for another window, a menu or its own list: whoever comes back from there goes on typing.
+    switch (event->reason()) {
+    case Qt::TabFocusReason:
+    case Qt::BacktabFocusReason:
+    case Qt::MouseFocusReason:
+    case Qt::ShortcutFocusReason:
+        takeOnlyOne();
+        break;
+    default:
+        break;
+    }
     QLineEdit::focusOutEvent(event);
     describe();
 }

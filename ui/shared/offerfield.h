@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QLineEdit>
+#include <QStringList>
 
 class QCompleter;
 class QStringListModel;
@@ -20,8 +21,12 @@ public:
     explicit OfferField(QWidget *parent = nullptr);
     void setOffers(const QStringList &offers);
     /// Behind what is typed at the end of the line, the only offer that begins so, case apart, goes on in grey. It is no part
-    /// of the text until Down takes it: Enter and Tab take what was typed.
+    /// of the text until Down takes it: Enter and Tab take what was typed, unless the list is closed.
     void completeWhileTyping() { m_completes = true; }
+    /// Only these may be typed, offered or not: a beginning that is none of them, case apart, is no answer, so Tab, Enter and
+    /// whatever else leaves the field for another one of its window take the only offer that begins so. Empty: anything may
+    /// be typed.
+    void setClosed(const QStringList &valid) { m_valid = valid; }
     /// The offer that Down would take; empty where there is none, or not only one.
     QString completion() const;
 
@@ -35,10 +40,13 @@ private:
     /// As if it had been typed: it can be undone.
     void take(const QString &offer);
     void openList();
+    /// Of a closed list.
+    void takeOnlyOne();
     /// For who does not see the grey.
     void describe();
 
     bool m_completes = false;
+    QStringList m_valid;
     QStringListModel *m_offers;
     QCompleter *m_list;
     /// What describe() said last, and what was said of the field before.

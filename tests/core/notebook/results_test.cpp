@@ -283,7 +283,7 @@ TEST_F(ResultsTest, AChoiceIsSignedAsADecisionIs)
                                {ReportRule::MeanOfAccepted, {}, by.name, by.passphrase, u"both"_s});
     };
     expectRefused([&] { chooseAs({theReviewer.name, {}}); }, "needs the passphrase"_L1);
-    expectRefused([&] { chooseAs({other, u"whatever it is"_s}); }, "Nobody by the name of"_L1);
+    expectRefused([&] { chooseAs({other, u"whatever it is"_s}); }, "Nobody who is set up is called so"_L1);
     planning::Laboratory laboratory = planning::usualLaboratory();
     laboratory.review.reviewerDecides = true;
     m_book->saveLaboratory(laboratory, person);

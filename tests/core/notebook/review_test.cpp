@@ -61,7 +61,7 @@ TEST_F(ReviewTest, WithPersonsADecisionIsSigned)
         [&] {
             m_book->decide(run, accepted({other, theReviewer.passphrase}));
         },
-        "Nobody by the name of"_L1);
+        "Nobody who is set up is called so"_L1);
     const Failure wrong = failureOf([&] {
         m_book->decide(run, accepted({theReviewer.name, theHead.passphrase}));
     });
@@ -391,7 +391,7 @@ TEST_F(ReviewTest, WithPersonsAReopeningIsSignedByWhoMayDecide)
     EXPECT_EQ(failureOf(reopenAs({theReviewer.name, u"not this one"_s})).kind(), Kind::Refused);
     EXPECT_EQ(m_book->auditHead().entries, before.entries + 1) << "the wrong try is on record";
     expectRefused(reopenAs(theAnalyst), "a reviewer or a head decides here"_L1);
-    expectRefused(reopenAs({u"Nobody Known"_s, theHead.passphrase}), "Nobody by the name of"_L1);
+    expectRefused(reopenAs({u"Nobody Known"_s, theHead.passphrase}), "Nobody who is set up is called so"_L1);
     expectRefused(reopenAs(theReviewer, u" "_s), "needs a reason"_L1);
     EXPECT_EQ(m_book->runs().at(0).state, RunState::Accepted);
     reopenAs(theReviewer)();
