@@ -2,6 +2,65 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de_DE" sourcelanguage="en">
     <context>
+        <name>QShortcut</name>
+        <message>
+            <source>Ctrl</source>
+            <translation>Strg</translation>
+        </message>
+        <message>
+            <source>Shift</source>
+            <translation>Umschalt</translation>
+        </message>
+        <message>
+            <source>Del</source>
+            <translation>Entf</translation>
+        </message>
+        <message>
+            <source>Esc</source>
+            <translation>Esc</translation>
+        </message>
+        <message>
+            <source>Ins</source>
+            <translation>Einfg</translation>
+        </message>
+        <message>
+            <source>Tab</source>
+            <translation>Tab</translation>
+        </message>
+        <message>
+            <source>Enter</source>
+            <translation>Enter</translation>
+        </message>
+        <message>
+            <source>Return</source>
+            <translation>Enter</translation>
+        </message>
+        <message>
+            <source>PgUp</source>
+            <translation>Bild ↑</translation>
+        </message>
+        <message>
+            <source>PgDown</source>
+            <translation>Bild ↓</translation>
+        </message>
+        <message>
+            <source>Up</source>
+            <translation>↑</translation>
+        </message>
+        <message>
+            <source>Down</source>
+            <translation>↓</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>←</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>→</translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::app::FirstRun</name>
         <message>
             <source>Another notebook</source>
@@ -157,6 +216,11 @@
         <message>
             <source>it is blank; give it at least one letter or digit</source>
             <translation>ist leer; mindestens einen Buchstaben oder eine Ziffer angeben</translation>
+        </message>
+        <message>
+            <source>"%1"</source>
+            <comment>a name in quotation marks</comment>
+            <translation>„%1“</translation>
         </message>
     </context>
     <context>
@@ -5887,10 +5951,6 @@
             <translation>%1 ist nicht deaktiviert; nichts wurde gespeichert.</translation>
         </message>
         <message>
-            <source>Nobody by the name of %1 is set up; nothing was stored: choose somebody from the list, or have a head add them.</source>
-            <translation>Keine Person mit dem Namen %1 ist eingerichtet; nichts wurde gespeichert: eine aus der Liste wählen oder von der Laborleitung hinzufügen lassen.</translation>
-        </message>
-        <message>
             <source>%1 is retired and signs nothing; nothing was stored: choose another person, or have a head reinstate them.</source>
             <translation>%1 ist deaktiviert und signiert nichts; nichts wurde gespeichert: eine andere Person wählen oder diese von der Laborleitung reaktivieren lassen.</translation>
         </message>
@@ -7601,6 +7661,10 @@
             <source>%1, made from %2</source>
             <translation>%1 aus %2</translation>
         </message>
+        <message>
+            <source>Nobody who is set up is called so; nothing was stored: choose somebody from the list (↓), or have a head add them.</source>
+            <translation>Keine der eingerichteten Personen heißt so; nichts wurde gespeichert: eine aus der Liste wählen (↓) oder von der Laborleitung hinzufügen lassen.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -8758,10 +8822,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>%1 mL, nicht ausgeglichen</translation>
         </message>
         <message>
-            <source>%1 – %2</source>
-            <translation>%1 – %2</translation>
-        </message>
-        <message>
             <source>Measurand</source>
             <translation>Messgröße</translation>
         </message>
@@ -8788,6 +8848,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Quantification: 10/3.3 of that difference, %1 (common practice, no source), as the window names no smallest net signal.</source>
             <translation>Bestimmung: 10/3,3 dieser Differenz, %1 (gängige Praxis, ohne Quelle), da das Fenster kein kleinstes Nettosignal nennt.</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 bis %2</translation>
         </message>
     </context>
     <context>
@@ -9429,7 +9493,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>As the &amp;desktop</source>
-            <translation>Wie der &amp;Desktop</translation>
+            <translation>Wie das S&amp;ystem</translation>
         </message>
         <message>
             <source>&amp;Light</source>
@@ -15809,10 +15873,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Geräte</translation>
         </message>
         <message>
-            <source>At its first reading it is worth about %1, of %2 when made.</source>
-            <translation>Bei seiner ersten Ablesung beträgt er etwa %1, von %2 bei Herstellung.</translation>
-        </message>
-        <message>
             <source>That is too old (%1): make a fresh one below.</source>
             <translation>Das ist zu alt (%1): unten einen frischen herstellen.</translation>
         </message>
@@ -15855,6 +15915,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>What the warning means, and what to do about it; F1 does the same</source>
             <translation>Wovor gewarnt wird und was zu tun ist; F1 tut dasselbe</translation>
+        </message>
+        <message>
+            <source>When it goes into its first tube it is worth about %1, of %2 when made.</source>
+            <translation>Wenn er in den ersten Ansatz kommt, beträgt er etwa %1, von %2 bei Herstellung.</translation>
+        </message>
+        <message>
+            <source>When it is used (%1) it is worth about %2, of %3 when made.</source>
+            <translation>Wenn er verwendet wird (%1), beträgt er etwa %2, von %3 bei Herstellung.</translation>
         </message>
     </context>
     <context>
@@ -19716,8 +19784,12 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Entscheidungen über einzelne Proben</translation>
         </message>
         <message>
-            <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all. For a repeat, type another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
-            <translation>A nimmt die gewählten Proben an, R verwirft, W wiederholt sie, Entf überlässt sie dem Lauf; Enter bearbeitet, Strg+A wählt alle. Bei einer Wiederholung lassen sich eine andere Verdünnung (20), ihre Schritte (5 auf 100) oder ein anderes Probenvolumen (0,5 mL) eintippen.</translation>
+            <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all.</source>
+            <translation>A nimmt die gewählten Proben an, R verwirft, W wiederholt sie, Entf überlässt sie dem Lauf; Enter bearbeitet, Strg+A wählt alle.</translation>
+        </message>
+        <message>
+            <source>For a repeat, type another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
+            <translation>Bei einer Wiederholung lassen sich eine andere Verdünnung (20), ihre Schritte (5 auf 100) oder ein anderes Probenvolumen (0,5 mL) eintippen.</translation>
         </message>
     </context>
     <context>
@@ -19773,6 +19845,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>%1 %2 mL, the method's</source>
             <translation>%1 %2 mL, das der Methode</translation>
+        </message>
+        <message>
+            <source>A product gives the unit of the results and their limits: type it, or choose it with ↓.</source>
+            <translation>Ein Produkt bestimmt die Einheit der Ergebnisse und ihre Grenzwerte: eintippen oder mit ↓ wählen.</translation>
         </message>
     </context>
     <context>
@@ -22012,8 +22088,12 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Größter Beitrag dazu: %1, %2 der Varianz.</translation>
         </message>
         <message>
-            <source>weighed %1: %2 made up to %3</source>
-            <translation>%1 eingewogen: %2 aufgefüllt auf %3</translation>
+            <source>For this run only; prepare it under Standards to keep it for other runs.</source>
+            <translation>Nur für diesen Lauf; für weitere Läufe unter Standards herstellen.</translation>
+        </message>
+        <message>
+            <source>weighed: %1 made up to %2</source>
+            <translation>eingewogen: %1 aufgefüllt auf %2</translation>
         </message>
     </context>
     <context>
@@ -22356,6 +22436,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>Dilute %1:</source>
             <comment>millilitres taken, made up to</comment>
             <translation>%1 verdünnen:</translation>
+        </message>
+        <message>
+            <source>%1: %2, made %3, loses %4 per hour</source>
+            <comment>a standard</comment>
+            <translation>%1: %2, hergestellt %3, verliert %4 je Stunde</translation>
         </message>
     </context>
 </TS>

@@ -2,6 +2,65 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es_ES" sourcelanguage="en">
     <context>
+        <name>QShortcut</name>
+        <message>
+            <source>Ctrl</source>
+            <translation>Ctrl</translation>
+        </message>
+        <message>
+            <source>Shift</source>
+            <translation>Mayús</translation>
+        </message>
+        <message>
+            <source>Del</source>
+            <translation>Supr</translation>
+        </message>
+        <message>
+            <source>Esc</source>
+            <translation>Esc</translation>
+        </message>
+        <message>
+            <source>Ins</source>
+            <translation>Insert</translation>
+        </message>
+        <message>
+            <source>Tab</source>
+            <translation>Tab</translation>
+        </message>
+        <message>
+            <source>Enter</source>
+            <translation>Intro</translation>
+        </message>
+        <message>
+            <source>Return</source>
+            <translation>Intro</translation>
+        </message>
+        <message>
+            <source>PgUp</source>
+            <translation>Re Pág</translation>
+        </message>
+        <message>
+            <source>PgDown</source>
+            <translation>Av Pág</translation>
+        </message>
+        <message>
+            <source>Up</source>
+            <translation>Arriba</translation>
+        </message>
+        <message>
+            <source>Down</source>
+            <translation>Abajo</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>Izquierda</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>Derecha</translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::app::FirstRun</name>
         <message>
             <source>Another notebook</source>
@@ -157,6 +216,11 @@
         <message>
             <source>it is blank; give it at least one letter or digit</source>
             <translation>está en blanco; ponga al menos una letra o una cifra</translation>
+        </message>
+        <message>
+            <source>"%1"</source>
+            <comment>a name in quotation marks</comment>
+            <translation>«%1»</translation>
         </message>
     </context>
     <context>
@@ -5887,10 +5951,6 @@
             <translation>%1 no está de baja; no se ha guardado nada.</translation>
         </message>
         <message>
-            <source>Nobody by the name of %1 is set up; nothing was stored: choose somebody from the list, or have a head add them.</source>
-            <translation>No hay ninguna persona dada de alta con el nombre %1; no se ha guardado nada: elija una de la lista o pida a un jefe que la añada.</translation>
-        </message>
-        <message>
             <source>%1 is retired and signs nothing; nothing was stored: choose another person, or have a head reinstate them.</source>
             <translation>%1 está de baja y no firma nada; no se ha guardado nada: elija otra persona o pida a un jefe que la reactive.</translation>
         </message>
@@ -7601,6 +7661,10 @@
             <source>%1, made from %2</source>
             <translation>%1, preparado a partir de %2</translation>
         </message>
+        <message>
+            <source>Nobody who is set up is called so; nothing was stored: choose somebody from the list (↓), or have a head add them.</source>
+            <translation>Ninguna de las personas dadas de alta se llama así; no se ha guardado nada: elija una de la lista (↓) o pida a un jefe que la añada.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -8758,10 +8822,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>%1 mL, sin compensar</translation>
         </message>
         <message>
-            <source>%1 – %2</source>
-            <translation>%1 – %2</translation>
-        </message>
-        <message>
             <source>Measurand</source>
             <translation>Mensurando</translation>
         </message>
@@ -8788,6 +8848,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         <message>
             <source>Quantification: 10/3.3 of that difference, %1 (common practice, no source), as the window names no smallest net signal.</source>
             <translation>Cuantificación: 10/3,3 de esa diferencia, %1 (práctica habitual, sin fuente), porque el intervalo de medida no indica ninguna señal neta mínima.</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 a %2</translation>
         </message>
     </context>
     <context>
@@ -9429,7 +9493,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>As the &amp;desktop</source>
-            <translation>Como el &amp;escritorio</translation>
+            <translation>Como el s&amp;istema</translation>
         </message>
         <message>
             <source>&amp;Light</source>
@@ -15809,10 +15873,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Equipos</translation>
         </message>
         <message>
-            <source>At its first reading it is worth about %1, of %2 when made.</source>
-            <translation>En su primera lectura vale alrededor de %1, de %2 al prepararlo.</translation>
-        </message>
-        <message>
             <source>That is too old (%1): make a fresh one below.</source>
             <translation>Eso es demasiado antiguo (%1): prepare uno nuevo abajo.</translation>
         </message>
@@ -15855,6 +15915,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>What the warning means, and what to do about it; F1 does the same</source>
             <translation>De qué se advierte y qué hacer; F1 hace lo mismo</translation>
+        </message>
+        <message>
+            <source>When it goes into its first tube it is worth about %1, of %2 when made.</source>
+            <translation>Cuando entra en su primer tubo vale alrededor de %1, de %2 al prepararlo.</translation>
+        </message>
+        <message>
+            <source>When it is used (%1) it is worth about %2, of %3 when made.</source>
+            <translation>Cuando se usa (%1) vale alrededor de %2, de %3 al prepararlo.</translation>
         </message>
     </context>
     <context>
@@ -19716,8 +19784,12 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Decisiones de muestras individuales</translation>
         </message>
         <message>
-            <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all. For a repeat, type another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
-            <translation>A acepta, R rechaza, W repite las muestras elegidas, Supr las deja como la tanda; Intro edita, Ctrl+A elige todas. Para una repetición, escriba otra dilución (20), sus pasos (5 a 100) u otro volumen de muestra (0,5 mL).</translation>
+            <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all.</source>
+            <translation>A acepta, R rechaza, W repite las muestras elegidas, Supr las deja como la tanda; Intro edita, Ctrl+A elige todas.</translation>
+        </message>
+        <message>
+            <source>For a repeat, type another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
+            <translation>Para una repetición, escriba otra dilución (20), sus pasos (5 a 100) u otro volumen de muestra (0,5 mL).</translation>
         </message>
     </context>
     <context>
@@ -19773,6 +19845,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>%1 %2 mL, the method's</source>
             <translation>%1 %2 mL, el del método</translation>
+        </message>
+        <message>
+            <source>A product gives the unit of the results and their limits: type it, or choose it with ↓.</source>
+            <translation>Un producto da la unidad de los resultados y sus límites: escríbalo o elíjalo con ↓.</translation>
         </message>
     </context>
     <context>
@@ -22012,8 +22088,12 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>La mayor parte de ella procede de: %1, %2 de la varianza.</translation>
         </message>
         <message>
-            <source>weighed %1: %2 made up to %3</source>
-            <translation>pesado %1: %2 enrasados a %3</translation>
+            <source>For this run only; prepare it under Standards to keep it for other runs.</source>
+            <translation>Solo para esta tanda; prepárelo en Patrones para conservarlo para otras tandas.</translation>
+        </message>
+        <message>
+            <source>weighed: %1 made up to %2</source>
+            <translation>pesado: %1 enrasados a %2</translation>
         </message>
     </context>
     <context>
@@ -22356,6 +22436,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>Dilute %1:</source>
             <comment>millilitres taken, made up to</comment>
             <translation>Diluir %1:</translation>
+        </message>
+        <message>
+            <source>%1: %2, made %3, loses %4 per hour</source>
+            <comment>a standard</comment>
+            <translation>%1: %2, preparado el %3, pierde %4 por hora</translation>
         </message>
     </context>
 </TS>

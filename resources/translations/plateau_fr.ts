@@ -2,6 +2,65 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr_FR" sourcelanguage="en">
     <context>
+        <name>QShortcut</name>
+        <message>
+            <source>Ctrl</source>
+            <translation>Ctrl</translation>
+        </message>
+        <message>
+            <source>Shift</source>
+            <translation>Maj</translation>
+        </message>
+        <message>
+            <source>Del</source>
+            <translation>Suppr</translation>
+        </message>
+        <message>
+            <source>Esc</source>
+            <translation>Échap</translation>
+        </message>
+        <message>
+            <source>Ins</source>
+            <translation>Inser</translation>
+        </message>
+        <message>
+            <source>Tab</source>
+            <translation>Tab</translation>
+        </message>
+        <message>
+            <source>Enter</source>
+            <translation>Entrée</translation>
+        </message>
+        <message>
+            <source>Return</source>
+            <translation>Entrée</translation>
+        </message>
+        <message>
+            <source>PgUp</source>
+            <translation>Page préc.</translation>
+        </message>
+        <message>
+            <source>PgDown</source>
+            <translation>Page suiv.</translation>
+        </message>
+        <message>
+            <source>Up</source>
+            <translation>Flèche haut</translation>
+        </message>
+        <message>
+            <source>Down</source>
+            <translation>Flèche bas</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>Flèche gauche</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>Flèche droite</translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::app::FirstRun</name>
         <message>
             <source>Another notebook</source>
@@ -157,6 +216,11 @@
         <message>
             <source>it is blank; give it at least one letter or digit</source>
             <translation>il est vide ; donnez au moins une lettre ou un chiffre</translation>
+        </message>
+        <message>
+            <source>"%1"</source>
+            <comment>a name in quotation marks</comment>
+            <translation>« %1 »</translation>
         </message>
     </context>
     <context>
@@ -1763,7 +1827,7 @@
         </message>
         <message>
             <source>Mean blank signal %1 is within %2.</source>
-            <translation>Le signal moyen des blancs %1 est dans %2.</translation>
+            <translation>Le signal moyen des blancs, %1, ne dépasse pas %2.</translation>
         </message>
         <message>
             <source>The blanks agree: %1 apart, up to %2 allowed.</source>
@@ -2489,7 +2553,7 @@
         </message>
         <message>
             <source>signal of %1</source>
-            <translation>signal de %1</translation>
+            <translation>signal du %1</translation>
         </message>
         <message>
             <source>mean blank</source>
@@ -5887,10 +5951,6 @@
             <translation>%1 : personne non désactivée ; rien n’a été enregistré.</translation>
         </message>
         <message>
-            <source>Nobody by the name of %1 is set up; nothing was stored: choose somebody from the list, or have a head add them.</source>
-            <translation>Aucune personne du nom %1 n’est définie ; rien n’a été enregistré : choisissez-en une dans la liste, ou faites-la ajouter par un responsable.</translation>
-        </message>
-        <message>
             <source>%1 is retired and signs nothing; nothing was stored: choose another person, or have a head reinstate them.</source>
             <translation>%1 : personne désactivée, qui ne signe rien ; rien n’a été enregistré : choisissez une autre personne, ou faites-la réactiver par un responsable.</translation>
         </message>
@@ -7601,6 +7661,10 @@
             <source>%1, made from %2</source>
             <translation>%1, préparé à partir de %2</translation>
         </message>
+        <message>
+            <source>Nobody who is set up is called so; nothing was stored: choose somebody from the list (↓), or have a head add them.</source>
+            <translation>Aucune des personnes définies ne s’appelle ainsi ; rien n’a été enregistré : choisissez-en une dans la liste (↓), ou faites-la ajouter par un responsable.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -8758,10 +8822,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>%1 mL, non complété</translation>
         </message>
         <message>
-            <source>%1 – %2</source>
-            <translation>%1 – %2</translation>
-        </message>
-        <message>
             <source>Measurand</source>
             <translation>Mesurande</translation>
         </message>
@@ -8788,6 +8848,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <message>
             <source>Quantification: 10/3.3 of that difference, %1 (common practice, no source), as the window names no smallest net signal.</source>
             <translation>Quantification : 10/3,3 de cette différence, %1 (usage courant, sans source), car la fenêtre ne nomme pas de plus petit signal net.</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 à %2</translation>
         </message>
     </context>
     <context>
@@ -9429,7 +9493,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>As the &amp;desktop</source>
-            <translation>Comme le &amp;bureau</translation>
+            <translation>Comme le s&amp;ystème</translation>
         </message>
         <message>
             <source>&amp;Light</source>
@@ -15809,10 +15873,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Équipement</translation>
         </message>
         <message>
-            <source>At its first reading it is worth about %1, of %2 when made.</source>
-            <translation>À sa première lecture, il vaut environ %1, de %2 à la préparation.</translation>
-        </message>
-        <message>
             <source>That is too old (%1): make a fresh one below.</source>
             <translation>C’est trop vieux (%1) : préparez-en un neuf ci-dessous.</translation>
         </message>
@@ -15855,6 +15915,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>What the warning means, and what to do about it; F1 does the same</source>
             <translation>De quoi il est averti, et que faire ; F1 fait de même</translation>
+        </message>
+        <message>
+            <source>When it goes into its first tube it is worth about %1, of %2 when made.</source>
+            <translation>Quand il entre dans son premier tube, il vaut environ %1, de %2 à la préparation.</translation>
+        </message>
+        <message>
+            <source>When it is used (%1) it is worth about %2, of %3 when made.</source>
+            <translation>Quand il est utilisé (%1), il vaut environ %2, de %3 à la préparation.</translation>
         </message>
     </context>
     <context>
@@ -19716,8 +19784,12 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Décisions sur chaque échantillon</translation>
         </message>
         <message>
-            <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all. For a repeat, type another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
-            <translation>A accepte, R rejette, W répète les échantillons choisis, Suppr les laisse à la série ; Entrée modifie, Ctrl+A choisit tout. Pour une répétition, tapez une autre dilution (20), ses étapes (5 à 100) ou un autre volume d’échantillon (0,5 mL).</translation>
+            <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all.</source>
+            <translation>A accepte, R rejette, W répète les échantillons choisis, Suppr les laisse à la série ; Entrée modifie, Ctrl+A choisit tout.</translation>
+        </message>
+        <message>
+            <source>For a repeat, type another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
+            <translation>Pour une répétition, tapez une autre dilution (20), ses étapes (5 à 100) ou un autre volume d’échantillon (0,5 mL).</translation>
         </message>
     </context>
     <context>
@@ -19773,6 +19845,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>%1 %2 mL, the method's</source>
             <translation>%1 %2 mL, celui de la méthode</translation>
+        </message>
+        <message>
+            <source>A product gives the unit of the results and their limits: type it, or choose it with ↓.</source>
+            <translation>Un produit donne l’unité des résultats et leurs limites : tapez-le, ou choisissez-le avec ↓.</translation>
         </message>
     </context>
     <context>
@@ -21898,7 +21974,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>registered, not run yet</source>
-            <translation>inscrit, pas encore passé</translation>
+            <translation>inscrit, pas encore analysé</translation>
         </message>
         <message>
             <source>%1; registered again</source>
@@ -22012,8 +22088,12 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>La plus grande part vient de : %1, %2 de la variance.</translation>
         </message>
         <message>
-            <source>weighed %1: %2 made up to %3</source>
-            <translation>pesé %1 : %2 complété à %3</translation>
+            <source>For this run only; prepare it under Standards to keep it for other runs.</source>
+            <translation>Pour cette série seulement ; préparez-le sous Étalons pour le garder pour d’autres séries.</translation>
+        </message>
+        <message>
+            <source>weighed: %1 made up to %2</source>
+            <translation>pesé : %1 complété à %2</translation>
         </message>
     </context>
     <context>
@@ -22356,6 +22436,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>Dilute %1:</source>
             <comment>millilitres taken, made up to</comment>
             <translation>Diluer %1 :</translation>
+        </message>
+        <message>
+            <source>%1: %2, made %3, loses %4 per hour</source>
+            <comment>a standard</comment>
+            <translation>%1 : %2, préparé le %3, perd %4 par heure</translation>
         </message>
     </context>
 </TS>
