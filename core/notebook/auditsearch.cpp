@@ -78,6 +78,8 @@ AuditSearch::AuditSearch(const AuditFilter &filter)
 
 bool AuditSearch::finds(const Database &database, const AuditItem &item) const
 {
+    if (isEmpty())
+        return true;
     QStringList own{item.entry.person, m_shown ? m_shown(item.entry) : item.entry.details};
     if (item.entry.run)
         own << u"%1: %2"_s.arg(item.entry.run->value).arg(item.runTitle);
