@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/audittrail.h"
 
+#include "core/notebook/auditsearch.h"
 #include "core/notebook/statement.h"
 
 namespace plateau::notebook {
@@ -37,12 +38,6 @@ public:
             add(day + u" >= ?"_s, {filter.from->toString(Qt::ISODate)});
         if (filter.to)
             add(day + u" <= ?"_s, {filter.to->toString(Qt::ISODate)});
-        if (!filter.text.trimmed().isEmpty()) {
-            const QString text = filter.text.trimmed().toLower();
-            add(u"(instr(lower(audit.details), ?) OR instr(lower(audit.person), ?) OR "
-                "instr(lower(coalesce(run.title, '')), ?))"_s,
-                {text, text, text});
-        }
         if (filter.before)
             add(u"audit.id < ?"_s, {*filter.before});
     }
@@ -71,6 +66,28 @@ QStringList column(const Database &database, const QString &sql)
     return texts;
 }
 
+std::vector<AuditItem> itemsOf(const Database &database, const Conditions &conditions, int most)
+{
+    Statement query(
+        database,
+        u"SELECT audit.id, at_utc, at_offset_min, audit.person, account, host, program_version, "
+        "action, details, hash, audit.run, coalesce(run.title, '') FROM audit "
+        "LEFT JOIN run ON run.id = audit.run %1 ORDER BY audit.id DESC LIMIT ?"_s.arg(conditions.where()));
+    query.runWith(conditions.values() + QVariantList{most});
+    std::vector<AuditItem> items;
+    while (query.next()) {
+        AuditEntry entry{query.integer(0), query.time(1), query.text(3), query.text(4), query.text(5),
+                         query.text(6),    query.text(7), std::nullopt,  query.text(8), query.text(9)};
+        if (!query.isNull(10))
+            entry.run = RunId{query.integer(10)};
+        items.push_back({entry, query.text(11)});
+    }
+    return items;
+}
+
+/// Read together while words are looked for.
+constexpr int entriesAtOnce = 500;
+
 } // namespace
 
 qint64 lastOfMaking(const Database &database)
@@ -84,24 +101,35 @@ qint64 lastOfMaking(const Database &database)
     return query.next() ? query.integer(0) : 0;
 }
 
-std::vector<AuditItem> auditItems(const Database &database, const AuditFilter &filter)
+AuditPage auditPage(const Database &database, const AuditFilter &filter)
 {
-    const Conditions conditions(filter, lastOfMaking(database));
-    Statement query(
-        database,
-        u"SELECT audit.id, at_utc, at_offset_min, audit.person, account, host, program_version, "
-        "action, details, hash, audit.run, coalesce(run.title, '') FROM audit "
-        "LEFT JOIN run ON run.id = audit.run %1 ORDER BY audit.id DESC LIMIT ?"_s.arg(conditions.where()));
-    query.runWith(conditions.values() + QVariantList{filter.most});
-    std::vector<AuditItem> items;
-    while (query.next()) {
-        AuditEntry entry{query.integer(0), query.time(1), query.text(3), query.text(4), query.text(5),
-                         query.text(6),    query.text(7), std::nullopt,  query.text(8), query.text(9)};
-        if (!query.isNull(10))
-            entry.run = RunId{query.integer(10)};
-        items.push_back({entry, query.text(11)});
+    const AuditSearch search(filter);
+    const qint64 lastStep = lastOfMaking(database);
+    AuditFilter rest = filter;
+    AuditPage page;
+    int looked = 0;
+    QDateTime last;
+    for (;;) {
+        // One more than is wanted tells whether there are older ones.
+        const int chunk = search.isEmpty() ? filter.most + 1 : entriesAtOnce;
+        const std::vector<AuditItem> items = itemsOf(database, Conditions(rest, lastStep), chunk);
+        for (const AuditItem &item : items) {
+            const bool full = static_cast<int>(page.items.size()) == filter.most;
+            page.isCutShort = !full && !search.isEmpty() && filter.mostLooked > 0 && looked == filter.mostLooked;
+            if (full || page.isCutShort) {
+                page.lookedTo = rest.before;
+                page.lookedBackTo = last;
+                return page;
+            }
+            ++looked;
+            rest.before = item.entry.number;
+            last = item.entry.at;
+            if (search.finds(database, item))
+                page.items.push_back(item);
+        }
+        if (static_cast<int>(items.size()) < chunk)
+            return page;
     }
-    return items;
 }
 
 QStringList auditPersons(const Database &database)

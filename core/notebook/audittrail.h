@@ -8,6 +8,7 @@
 #include <QString>
 #include <QStringList>
 
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -26,11 +27,18 @@ struct AuditFilter {
     /// Days by the clock on the wall, both included.
     std::optional<QDate> from{};
     std::optional<QDate> to{};
-    /// In the details, the person's name or the title of the run, without regard to case (of ASCII letters).
+    /// Every one of these words is in what a person reads of the entry: who, the run, what was done and to what, before, after
+    /// and why; of moments what holds a dash or a colon. Without regard to case, to comma or point in numbers and to kinds of
+    /// spaces; a number is not found within a longer one's digits, but at the beginning.
     QString text{};
+    /// What a window says of an entry by itself (the name of the act in its language, its details), for text. Without it the
+    /// details as they are on file.
+    std::function<QString(const AuditEntry &)> shown{};
     /// Only entries before this one: where the list that was shown ends.
     std::optional<qint64> before{};
     int most = 200;
+    /// Text is looked for in so many entries; what each changed is read for it, so that there must be an end. 0: in all.
+    int mostLooked = 0;
 };
 
 /// An entry as a person reads it.
@@ -39,6 +47,16 @@ struct AuditItem {
     /// Empty for an act on the notebook as a whole.
     QString runTitle;
     bool operator==(const AuditItem &other) const { return entry.hash == other.entry.hash; }
+};
+
+struct AuditPage {
+    std::vector<AuditItem> items;
+    /// The last entry that was looked at, where older ones were not: a page that goes on has it as `before`.
+    std::optional<qint64> lookedTo{};
+    /// When that one was done.
+    QDateTime lookedBackTo{};
+    /// The look ended by AuditFilter::mostLooked, not by how many it found.
+    bool isCutShort = false;
 };
 
 /// A value with what it is of, both in words.
@@ -68,7 +86,7 @@ struct AuditChange {
 qint64 lastOfMaking(const Database &database);
 
 /// Newest first.
-std::vector<AuditItem> auditItems(const Database &database, const AuditFilter &filter);
+AuditPage auditPage(const Database &database, const AuditFilter &filter);
 /// Everybody who did something, by name; every kind of act there is.
 QStringList auditPersons(const Database &database);
 QStringList auditActions(const Database &database);

@@ -9,10 +9,10 @@
 
 namespace plateau::notebook {
 
-std::vector<AuditItem> Keeping::audit(const AuditFilter &filter) const
+AuditPage Keeping::auditPage(const AuditFilter &filter) const
 {
     Transaction snapshot(*m_open.database, Transaction::Kind::Read);
-    return auditItems(*m_open.database, filter);
+    return notebook::auditPage(*m_open.database, filter);
 }
 
 std::vector<AuditChange> Keeping::changes(qint64 entry) const

@@ -28,7 +28,8 @@ public:
     Keeping &operator=(const Keeping &) = delete;
 
     /// Newest first. See audittrail.h.
-    std::vector<AuditItem> audit(const AuditFilter &filter = {}) const;
+    std::vector<AuditItem> audit(const AuditFilter &filter = {}) const { return auditPage(filter).items; }
+    AuditPage auditPage(const AuditFilter &filter) const;
     std::vector<AuditChange> changes(qint64 entry) const;
     QStringList persons() const;
     QStringList actions() const;

@@ -131,4 +131,21 @@ LotFitness fitnessOf(const Lot &lot, const QDateTime &from, const QDateTime &to)
     return LotFitness::Good;
 }
 
+bool holds(const Lot &lot, double volume_mL)
+{
+    constexpr double leftByComputing_mL = 1e-6; // what is left of 2.4 mL after twelve times 0.2 mL
+    return !lot.isDry && lot.remaining_mL + leftByComputing_mL >= volume_mL;
+}
+
+const Lot *nextLot(const std::vector<Lot> &lots, const QString &reagent, double volume_mL, const QDateTime &at)
+{
+    const Lot *next = nullptr;
+    for (const Lot &lot : lots) {
+        if (isSameReagent(lot.reagent, reagent) && fitnessOf(lot, at, at) == LotFitness::Good && holds(lot, volume_mL) &&
+            (!next || isUsedBefore(lot, *next)))
+            next = &lot;
+    }
+    return next;
+}
+
 } // namespace plateau::planning

@@ -7,6 +7,7 @@
 #include <QString>
 
 #include <optional>
+#include <vector>
 
 namespace plateau::planning {
 
@@ -108,5 +109,11 @@ enum class LotFitness {
 /// run's first day), OpenTooLong, DissolvedTooLong, StoredTooLong, SourceTooOld (on its last day),
 /// ExpiresBeforeEnd (before its last day). Days are those of the moments' own offsets.
 LotFitness fitnessOf(const Lot &lot, const QDateTime &from, const QDateTime &to);
+
+/// Whether so much can still be taken from it by the book.
+bool holds(const Lot &lot, double volume_mL);
+/// Of the containers of a reagent that are fit then and hold so much, the one that is used first; nullptr where there is
+/// none.
+const Lot *nextLot(const std::vector<Lot> &lots, const QString &reagent, double volume_mL, const QDateTime &at);
 
 } // namespace plateau::planning

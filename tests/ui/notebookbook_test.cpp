@@ -4,6 +4,7 @@
 #include "tests/ui/bench.h"
 #include "tests/ui/shown.h"
 #include "ui/books/comparedrunsview.h"
+#include "ui/books/notebookpage.h"
 #include "ui/books/runcomparison.h"
 #include "ui/books/runfilterfields.h"
 #include "ui/books/runsmodel.h"
@@ -230,6 +231,21 @@ TEST_F(NotebookPageKeys, WordsFindDownGoesToTheListEnterOpensAndEscapeClears)
     press(Qt::Key_Escape);
     EXPECT_TRUE(waitForRows(2));
     EXPECT_TRUE(find<QLineEdit>(u"notebookFilter"_s)->text().isEmpty());
+}
+
+TEST_F(NotebookPageKeys, ARecordOpensOnTheRunWhateverWasLookedAtLast)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    openWindow();
+    press(Qt::Key_B, Qt::ControlModifier);
+    auto *page = window->findChild<ui::NotebookPage *>();
+    ASSERT_NE(page, nullptr);
+    page->showRecord(id);
+    find<QPushButton>(u"toReported"_s)->click();
+    EXPECT_TRUE(find<QPushButton>(u"toReported"_s)->isChecked());
+    page->showRecord(id);
+    EXPECT_FALSE(find<QPushButton>(u"toReported"_s)->isChecked());
+    EXPECT_EQ(labelText(u"recordTitle"_s), u"Perry tanks"_s);
 }
 
 TEST_F(NotebookPageKeys, NothingFoundIsSaidAndACodeFindsItsRun)

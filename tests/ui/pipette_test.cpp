@@ -515,6 +515,78 @@ TEST_F(PipetteScreen, TicksCarryTheLotAndThePipetteThatAreChosen)
     EXPECT_EQ(book->load(id).marks[2].lot, second) << "the lot in use is still that";
 }
 
+TEST_F(PipetteScreen, GoesOnWithTheNextLotWhereOneIsUsedUp)
+{
+    // 1 mL of buffer a tube: three tubes of the first, and the fourth of the one that ends next.
+    run::Run run = exampleRun();
+    run.lots = {{u"buffer"_s, u"B-1"_s, QDate(2027, 1, 31)}};
+    const notebook::LotId first =
+        book->lots().receive({u"Buffer pH 9"_s, u"B-1"_s, QDate(2027, 1, 31), {}}, 3, u"M. Lindqvist"_s);
+    book->lots().receive({u"Buffer pH 9"_s, u"B-3"_s, QDate(2028, 1, 31), {}}, 10, u"M. Lindqvist"_s);
+    const notebook::LotId second =
+        book->lots().receive({u"Buffer pH 9"_s, u"B-2"_s, QDate(2027, 6, 30), {}}, 10, u"M. Lindqvist"_s);
+    const notebook::RunId id = addRun(run);
+    open();
+    const auto *lot = find<QComboBox>(u"pipetteLot"_s);
+    EXPECT_TRUE(lot->currentText().startsWith(u"B-1"_s)) << lot->currentText().toStdString();
+    EXPECT_TRUE(labelText(u"pipetteHints"_s).contains(u"Lot B-1 is enough for 3 tubes more; then take lot B-2."_s))
+        << labelText(u"pipetteHints"_s).toStdString();
+    type(u"*"_s);
+    EXPECT_EQ(marks(id), 3) << "what the bottle holds";
+    EXPECT_EQ(action(), u"Tube 4: add 1\u00a0mL buffer pH 9"_s);
+    EXPECT_TRUE(noticeText().contains(u"lot B-1 is used up"_s)) << noticeText().toStdString();
+    EXPECT_TRUE(lot->currentText().startsWith(u"B-2"_s)) << lot->currentText().toStdString();
+    EXPECT_FALSE(labelText(u"pipetteHints"_s).contains(u"B-2"_s)) << "it is enough for all that are due";
+    type(u"*"_s);
+    const auto made = book->load(id).marks;
+    ASSERT_EQ(made.size(), 4U);
+    for (std::size_t tube = 0; tube < 3; ++tube)
+        EXPECT_EQ(made[tube].lot, first);
+    EXPECT_EQ(made[3].lot, second);
+    const auto left = [this](notebook::LotId wanted) {
+        double remaining_mL = -1;
+        for (const planning::Lot &one : book->lots().all())
+            remaining_mL = one.id == wanted.value ? one.remaining_mL : remaining_mL;
+        return remaining_mL;
+    };
+    EXPECT_NEAR(left(first), 0, 1e-9);
+    EXPECT_NEAR(left(second), 9, 1e-9);
+
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_NEAR(left(second), 10, 1e-9);
+    EXPECT_NEAR(left(first), 0, 1e-9);
+    EXPECT_TRUE(lot->currentText().startsWith(u"B-2"_s)) << lot->currentText().toStdString();
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_NEAR(left(first), 3, 1e-9);
+    EXPECT_TRUE(lot->currentText().startsWith(u"B-1"_s)) << lot->currentText().toStdString();
+    for (int tube = 0; tube < 4; ++tube)
+        press(Qt::Key_Space);
+    EXPECT_NEAR(left(first), 0, 1e-9) << "single ticks likewise";
+    EXPECT_NEAR(left(second), 9, 1e-9);
+}
+
+TEST_F(PipetteScreen, AsksOnceBeforeMoreIsTakenOfALotThanItHolds)
+{
+    run::Run run = exampleRun();
+    run.lots = {{u"buffer"_s, u"B-1"_s, QDate(2027, 1, 31)}};
+    const notebook::LotId only =
+        book->lots().receive({u"Buffer pH 9"_s, u"B-1"_s, QDate(2027, 1, 31), {}}, 2.5, u"M. Lindqvist"_s);
+    const notebook::RunId id = addRun(run);
+    open();
+    EXPECT_TRUE(labelText(u"pipetteHints"_s).contains(u"Lot B-1 is enough for 2 tubes more, and no other lot is fit."_s))
+        << labelText(u"pipetteHints"_s).toStdString();
+    type(u"*"_s);
+    ASSERT_EQ(marks(id), 2);
+    EXPECT_TRUE(noticeText().contains(u"lot B-1 does not hold another tube"_s)) << noticeText().toStdString();
+    type(u"*"_s);
+    EXPECT_EQ(marks(id), 2) << "asked first";
+    EXPECT_TRUE(noticeText().contains(u"lot B-1 does not hold another tube"_s)) << noticeText().toStdString();
+    type(u"*"_s);
+    const auto made = book->load(id).marks;
+    ASSERT_EQ(made.size(), 4U);
+    EXPECT_EQ(made[3].lot, only) << "somebody knows better than the book";
+}
+
 TEST_F(PipetteScreen, TheTickThatOpensALotSaysSoOnce)
 {
     addRun(exampleRun());

@@ -208,7 +208,7 @@ TEST_F(Pipette, ADilutedSampleIsDilutedFirstAndSaidToBeSo)
     tick(1);
     EXPECT_TRUE(ui::subjectOf(sheet(), {2, 2}).hints.startsWith(u"First make the dilutions"_s));
     tick(2, 2, 2);
-    EXPECT_FALSE(sheet().hasDilutionToMake()) << "whoever pipetted it has made it";
+    EXPECT_FALSE(sheet().hasDilutionToMake()) << "whoever pipetted one has made them";
     EXPECT_FALSE(ui::subjectOf(sheet(), {2, 3}).hints.contains(u"dilutions"_s));
 }
 

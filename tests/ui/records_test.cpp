@@ -128,6 +128,29 @@ TEST(TrailWords, HaveTheDecimalSignOfTheWindowAndNothingOfTheFilesInside)
     QLocale::setDefault(before);
 }
 
+TEST_F(Records, AreSearchedInWhatTheTableShowsAsOneTypes)
+{
+    ui::TrailView view(theme, *book, notice);
+    view.refresh();
+    const auto *model = in<QTableView>(view, u"trail"_s)->model();
+    const int all = model->rowCount();
+    auto *words = in<QLineEdit>(view, u"trailWords"_s);
+    const auto typed = [&](const QString &text) {
+        words->setText(text);
+        EXPECT_TRUE(QTest::qWaitFor([&] { return model->rowCount() != all; }, 3000)) << text.toStdString();
+        const int rows = model->rowCount();
+        words->clear();
+        EXPECT_TRUE(QTest::qWaitFor([&] { return model->rowCount() == all; }, 3000));
+        return rows;
+    };
+    EXPECT_EQ(typed(u"digits were swapped"_s), 1) << "the reason";
+    EXPECT_EQ(typed(u"reading corrected"_s), 1) << "what was done";
+    EXPECT_EQ(typed(u"0,194"_s), 1) << "after, with the other decimal sign";
+    EXPECT_EQ(typed(u"0.914"_s), 2) << "stored, and before the correction";
+    EXPECT_EQ(typed(u"nobody wrote this"_s), 0);
+    EXPECT_TRUE(in<QWidget>(view, u"trailEmpty"_s)->isHidden());
+}
+
 TEST_F(Records, AreFilteredByWordsActsDaysAndRun)
 {
     ui::TrailView view(theme, *book, notice);

@@ -464,6 +464,12 @@ TEST_F(StoresWindow, LotsAreFoundByWordsOfReagentLotAndState)
     type(u"expired susp"_s);
     ASSERT_EQ(model(u"lots"_s).rowCount(), 1);
     EXPECT_EQ(shown(model(u"lots"_s), 0, ui::LotsModel::Lot), u"E-1"_s);
+    press(Qt::Key_Down);
+    ASSERT_EQ(focusName(), u"lots"_s);
+    press(Qt::Key_Return);
+    EXPECT_FALSE(window->findChild<QTableView *>(u"lots"_s)->isVisible()) << "one Enter opens what was found";
+    press(Qt::Key_Escape);
+    ASSERT_TRUE(window->findChild<QTableView *>(u"lots"_s)->isVisible());
     enter(u"lotsFilter"_s, u"water l-07"_s);
     EXPECT_EQ(model(u"lots"_s).rowCount(), 5);
     enter(u"lotsFilter"_s, u"sulphite"_s);

@@ -40,8 +40,13 @@ QString tickNext(BenchSession &session, const Stores &stores, const NextAction &
             .arg(rack->letter, rack->sheet.round(next.dosing.round).name);
     const planning::Laboratory laboratory = stores.laboratory();
     const PipetteSheet sheet = sheetOf(rack->stored, laboratory.glassware, rack->sheet.isFromPaper());
-    const PipettePanel::Source source =
-        plannedSource(sheet, next.dosing, stores.lots(), laboratory.glassware);
+    const std::vector<planning::Lot> inHand = stores.lots();
+    PipettePanel::Source source = plannedSource(sheet, next.dosing, inHand, laboratory.glassware);
+    goOnWithNextLot(source, sheet, next.dosing, inHand, session.now().wall);
+    // Who takes another bottle is to be told which.
+    if (source.insteadOf || source.isShort)
+        return DoseTickerWords::tr("Nothing was ticked: by the book the lot does not hold another tube of this. The Pipette page "
+                                   "says which lot comes next.");
     session.tick(next.run, {{doseOf(sheet, next.dosing), std::nullopt, source.lot, source.pipette, {}}});
     return {};
 }

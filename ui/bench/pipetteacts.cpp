@@ -10,7 +10,9 @@
 #include "ui/bench/pipettegrid.h"
 #include "ui/bench/pipettekeys.h"
 #include "ui/bench/pipettemodel.h"
+#include "ui/bench/pipettesource.h"
 #include "ui/bench/pipettesubject.h"
+#include "ui/bench/pipettewords.h"
 #include "ui/bench/volumewords.h"
 #include "ui/shared/notice.h"
 
@@ -61,9 +63,60 @@ bool PipettePage::mayTickTogether(const std::vector<Dosing> &dosings)
     return false;
 }
 
-void PipettePage::tick(const std::vector<Dosing> &dosings)
+QString PipettePage::lotName(const std::optional<notebook::LotId> &lot) const
 {
-    if (dosings.empty() || !mayTick(dosings) || !mayTickTogether(dosings))
+    const planning::Lot *known = lotOf(lot, m_inHand);
+    return known ? known->lot : QString();
+}
+
+QString PipettePage::shortWords(const PipettePanel::Source &source) const
+{
+    return tr("By the book lot %1 does not hold another tube of this, and no other lot is fit. Choose or receive "
+              "one, or press the key again to take more of it all the same.")
+        .arg(lotName(source.lot));
+}
+
+std::vector<Dosing> PipettePage::ofOneLot(const std::vector<Dosing> &dosings) const
+{
+    std::vector<Dosing> taken;
+    const planning::Lot *lot = nullptr;
+    double left_mL = 0;
+    bool isLimited = false;
+    for (const Dosing &dosing : dosings) {
+        const planning::Lot *own = lotOf(sourceOf(dosing).lot, m_inHand);
+        const double volume_mL = m_sheet.doseOf(dosing)->volume_mL;
+        if (own && !lot) {
+            lot = own;
+            left_mL = own->remaining_mL;
+            isLimited = planning::holds(*own, volume_mL); // else somebody knows better than the book
+        }
+        planning::Lot rest = lot ? *lot : planning::Lot();
+        rest.remaining_mL = left_mL;
+        if (own && (own->id != lot->id || (isLimited && !planning::holds(rest, volume_mL))))
+            break;
+        if (own)
+            left_mL -= volume_mL;
+        taken.push_back(dosing);
+    }
+    return taken;
+}
+
+bool PipettePage::mayTake(const Dosing &dosing)
+{
+    const PipettePanel::Source source = sourceOf(dosing);
+    if (!source.isShort)
+        return true;
+    m_chosenLots[{m_id, contentWords(m_sheet, dosing)}] = {source.lot, dosing, true};
+    m_panel->notice().say(State::Attention, shortWords(source));
+    return false;
+}
+
+void PipettePage::tick(const std::vector<Dosing> &all)
+{
+    if (all.empty())
+        return;
+    const std::vector<Dosing> dosings = ofOneLot(all);
+    if (!mayTick(dosings) || !mayTickTogether(dosings) || !mayTake(dosings.front()))
         return;
     withName([this, dosings] {
         std::vector<notebook::DoneDose> doses;
@@ -73,21 +126,32 @@ void PipettePage::tick(const std::vector<Dosing> &dosings)
         if (!store([&] { opened = m_session.tick(m_id, doses); }))
             return;
         moveOnFrom(dosings.back());
-        sayOpened(opened);
+        sayOfLots(opened, dosings.back());
     });
 }
 
-void PipettePage::sayOpened(const std::vector<notebook::LotId> &lots)
+void PipettePage::sayOfLots(const std::vector<notebook::LotId> &opened, const Dosing &ticked)
 {
     QStringList sentences;
     for (const planning::Lot &lot : m_inHand) {
-        if (lot.keepsOpened_days && std::ranges::find(lots, notebook::LotId{lot.id}) != lots.end())
+        if (lot.keepsOpened_days && std::ranges::find(opened, notebook::LotId{lot.id}) != opened.end())
             sentences << tr("Lot %1 is noted as opened today; it keeps %n days from now.", nullptr,
                             *lot.keepsOpened_days)
                              .arg(lot.lot);
     }
-    if (!sentences.isEmpty())
+    const Dosing next = atCursor();
+    const PipettePanel::Source source =
+        !m_paused && next.round == ticked.round ? sourceOf(next) : PipettePanel::Source();
+    const Pipetted *went = m_sheet.pipetted(ticked);
+    if (source.insteadOf && went && went->lot == source.insteadOf) {
+        sentences << tr("By the book lot %1 is used up: what comes now is noted on lot %2. Take that one.")
+                         .arg(lotName(source.insteadOf), lotName(source.lot));
+        m_panel->notice().say(State::Attention, sentences.join(u' '));
+    } else if (source.isShort) {
+        m_panel->notice().say(State::Attention, shortWords(source));
+    } else if (!sentences.isEmpty()) {
         m_panel->notice().sayDone(sentences.join(u' '));
+    }
 }
 
 void PipettePage::tickAtCursor()
@@ -246,7 +310,7 @@ void PipettePage::keepVolume()
         m_panel->notice().say(State::Attention, doubt);
         return;
     }
-    if (!mayTick({m_noted}))
+    if (!mayTick({m_noted}) || !mayTake(m_noted))
         return;
     withName([this, volume_mL] {
         notebook::DoneDose dose = doneDose(m_noted);
@@ -257,7 +321,7 @@ void PipettePage::keepVolume()
             return;
         closeNote();
         moveOnFrom(m_noted);
-        sayOpened(opened);
+        sayOfLots(opened, m_noted);
     });
 }
 

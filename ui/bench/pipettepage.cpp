@@ -28,6 +28,26 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
+namespace {
+
+/// Those that the run took from and that are not in hand any more: what is ticked is told by their names.
+void addUsedUp(std::vector<planning::Lot> &inHand, const notebook::StoredRun &stored, const Stores &stores)
+{
+    std::set<notebook::LotId> missing;
+    for (const notebook::StoredMark &mark : stored.marks) {
+        if (mark.lot && !lotOf(mark.lot, inHand))
+            missing.insert(*mark.lot);
+    }
+    if (missing.empty())
+        return;
+    for (const planning::Lot &lot : stores.everyLot()) {
+        if (missing.contains(notebook::LotId{lot.id}))
+            inHand.push_back(lot);
+    }
+}
+
+} // namespace
+
 PipettePage::PipettePage(const Theme &theme, BenchSession &session, Stores &stores, QWidget *parent)
     : QWidget(parent)
     , m_theme(theme)
@@ -126,6 +146,7 @@ void PipettePage::readAnew()
     guarded(m_panel->notice(), [this] {
         m_laboratory = m_stores.laboratory();
         m_inHand = m_stores.lots();
+        addUsedUp(m_inHand, rack()->stored, m_stores);
     });
     m_sheet = sheetOf(rack()->stored, m_laboratory.glassware, rack()->sheet.isFromPaper());
 }
@@ -263,8 +284,20 @@ void PipettePage::refresh()
 void PipettePage::showAddition()
 {
     const Dosing at = atCursor();
-    m_panel->ask(subjectOf(m_sheet, at), sourceOf(at));
+    const PipettePanel::Source source = sourceOf(at);
+    PipettePanel::Subject subject = subjectOf(m_sheet, at);
+    subject.hints = hintsAt(at, source);
+    m_panel->ask(subject, source);
     m_keys->showAdding(!m_sheet.spoilt(at.tube).isEmpty(), m_sheet.isUntouched());
+}
+
+/// What is to be known of the lot stands behind what is to be done.
+QString PipettePage::hintsAt(const Dosing &dosing, const PipettePanel::Source &source) const
+{
+    QStringList hints{subjectOf(m_sheet, dosing).hints,
+                      lotHint(source, m_sheet, dosing, m_inHand, m_session.now().wall)};
+    hints.removeAll(QString());
+    return hints.join(u' ');
 }
 
 void PipettePage::showPause()
@@ -287,15 +320,32 @@ std::tuple<notebook::RunId, int, double> PipettePage::pipetteKey(const Dosing &d
 void PipettePage::rememberSource()
 {
     const Dosing at = atCursor();
-    m_chosenLots[{m_id, contentWords(m_sheet, at)}] = m_panel->lot();
+    if (const auto lot = m_panel->lot(); lot != sourceOf(at).lot) {
+        m_chosenLots[{m_id, contentWords(m_sheet, at)}] = {lot, at, !isEnough(lot, at)};
+        m_panel->setHints(hintsAt(at, sourceOf(at)));
+    }
     m_chosenPipettes[pipetteKey(at)] = m_panel->pipette();
+}
+
+/// Of a dose that is in, and of a lot that the book does not know, nothing can be said against it.
+bool PipettePage::isEnough(const std::optional<notebook::LotId> &lot, const Dosing &dosing) const
+{
+    const auto *dose = m_sheet.doseOf(dosing);
+    const planning::Lot *known = lotOf(lot, m_inHand);
+    return !lot || !dose || m_sheet.pipetted(dosing) || (known && planning::holds(*known, dose->volume_mL));
 }
 
 PipettePanel::Source PipettePage::sourceOf(const Dosing &dosing) const
 {
     PipettePanel::Source source = plannedSource(m_sheet, dosing, m_inHand, m_laboratory.glassware);
-    if (const auto lot = m_chosenLots.find({m_id, contentWords(m_sheet, dosing)}); lot != m_chosenLots.end())
-        source.lot = lot->second;
+    const auto choice = m_chosenLots.find({m_id, contentWords(m_sheet, dosing)});
+    const bool isChosen =
+        choice != m_chosenLots.end() && (!m_sheet.pipetted(dosing) || choice->second.at == dosing);
+    const bool isBeyondBook = isChosen && choice->second.isBeyondBook;
+    if (isChosen && (isBeyondBook || isEnough(choice->second.lot, dosing)))
+        source.lot = choice->second.lot;
+    if (!isBeyondBook)
+        goOnWithNextLot(source, m_sheet, dosing, m_inHand, m_session.now().wall);
     if (const auto pipette = m_chosenPipettes.find(pipetteKey(dosing)); pipette != m_chosenPipettes.end())
         source.pipette = pipette->second;
     return source;

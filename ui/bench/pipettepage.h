@@ -76,7 +76,7 @@ private:
     void takeFocus();
     void onRackChanged(notebook::RunId id);
 
-    void tick(const std::vector<Dosing> &dosings);
+    void tick(const std::vector<Dosing> &all);
     void tickAtCursor();
     void tickRow();
     void tickRound();
@@ -87,8 +87,8 @@ private:
     /// Asks once before several tubes are ticked as started at one moment.
     bool mayTickTogether(const std::vector<Dosing> &dosings);
     notebook::DoneDose doneDose(const Dosing &dosing) const;
-    /// Of lots that were opened by a tick, where opening begins a life of its own.
-    void sayOpened(const std::vector<notebook::LotId> &lots);
+    /// Of lots that were opened by a tick, where opening begins a life of its own; and which lot comes next.
+    void sayOfLots(const std::vector<notebook::LotId> &opened, const Dosing &ticked);
 
     void beginVolume(const QString &text);
     void beginSpoilt();
@@ -103,6 +103,14 @@ private:
     void rememberSource();
     std::tuple<notebook::RunId, int, double> pipetteKey(const Dosing &dosing) const;
     PipettePanel::Source sourceOf(const Dosing &dosing) const;
+    bool isEnough(const std::optional<notebook::LotId> &lot, const Dosing &dosing) const;
+    QString hintsAt(const Dosing &dosing, const PipettePanel::Source &source) const;
+    /// The first of them, as many as the lot of the first holds: who takes another bottle ticks what comes from that.
+    std::vector<Dosing> ofOneLot(const std::vector<Dosing> &dosings) const;
+    /// Asks once before more is taken of a lot than it holds by the book, where no other one is fit.
+    bool mayTake(const Dosing &dosing);
+    QString lotName(const std::optional<notebook::LotId> &lot) const;
+    QString shortWords(const PipettePanel::Source &source) const;
 
     /// Does it once somebody has given a name. False where it is not done: the notebook cannot, or it waits.
     bool store(const std::function<void()> &step);
@@ -124,6 +132,7 @@ private:
     notebook::RunId m_id;
     PipetteSheet m_sheet;
     planning::Laboratory m_laboratory;
+    /// With those that this rack used up.
     std::vector<planning::Lot> m_inHand;
     /// The round on show; while something else is to be done, the one before it.
     int m_round = 0;
@@ -137,8 +146,15 @@ private:
     /// Rounds whose missing readings were asked about.
     std::set<std::pair<notebook::RunId, int>> m_asked;
     std::set<std::pair<notebook::RunId, int>> m_askedTogether;
+    struct LotChoice {
+        std::optional<notebook::LotId> lot;
+        /// Where it was chosen: of a ticked dose it is said for that one alone.
+        Dosing at;
+        /// Somebody knows better than the book, by which it did not hold the dose.
+        bool isBeyondBook = false;
+    };
     /// Chosen here: by run and what is pipetted; by run, round and volume.
-    std::map<std::pair<notebook::RunId, QString>, std::optional<notebook::LotId>> m_chosenLots;
+    std::map<std::pair<notebook::RunId, QString>, LotChoice> m_chosenLots;
     std::map<std::tuple<notebook::RunId, int, double>, QString> m_chosenPipettes;
     /// Waits until somebody has given a name.
     std::function<void()> m_waiting;

@@ -106,14 +106,19 @@ void PipettePanel::ask(const Subject &subject, const Source &source)
     m_action->setText(withDecimalSigns(subject.action));
     m_progress->setText(subject.progress);
     m_contents->setText(withDecimalSigns(subject.contents));
-    m_hints->setText(subject.hints);
-    m_hints->setVisible(!subject.hints.isEmpty());
+    setHints(subject.hints);
     if (subject.unlike.isEmpty())
         m_unlike->clear();
     else
         m_unlike->say(subject.planned ? State::Info : State::Attention, subject.unlike);
     fill(source);
     m_source->show();
+}
+
+void PipettePanel::setHints(const QString &hints)
+{
+    m_hints->setText(hints);
+    m_hints->setVisible(!hints.isEmpty());
 }
 
 void PipettePanel::fill(const Source &source)
@@ -141,8 +146,7 @@ void PipettePanel::pause(const QString &title, const QString &text, const QStrin
     m_action->setText(title);
     m_progress->clear();
     m_contents->setText(text);
-    m_hints->setText(hints);
-    m_hints->setVisible(!hints.isEmpty());
+    setHints(hints);
     m_unlike->clear();
     m_source->hide();
 }

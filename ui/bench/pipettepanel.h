@@ -43,6 +43,10 @@ public:
         /// What may be chosen. Empty where no lot belongs to what is pipetted.
         std::vector<Lot> lots;
         std::optional<notebook::LotId> lot;
+        /// The one in whose place lot is taken, since it does not hold the dose by the book.
+        std::optional<notebook::LotId> insteadOf{};
+        /// By the book lot does not hold the dose, and no other one does.
+        bool isShort = false;
         /// Another one may be typed.
         QStringList pipettes;
         QString pipette;
@@ -51,6 +55,8 @@ public:
     explicit PipettePanel(const Theme &theme, QWidget *parent = nullptr);
 
     void ask(const Subject &subject, const Source &source);
+    /// What the subject says may depend on the source that is chosen.
+    void setHints(const QString &hints);
     /// Nothing to pipette now.
     void pause(const QString &title, const QString &text, const QString &hints);
     std::optional<notebook::LotId> lot() const;

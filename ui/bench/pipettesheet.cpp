@@ -119,10 +119,10 @@ bool PipetteSheet::startsWait(int round) const
 
 bool PipetteSheet::hasDilutionToMake() const
 {
-    return std::ranges::any_of(m_run.samples, [this](const run::Sample &sample) {
+    bool isDue = false;
+    for (const run::Sample &sample : m_run.samples) {
         if (sample.dilution.empty())
-            return false;
-        bool isDue = false;
+            continue;
         for (int round = 0; round < static_cast<int>(m_rounds.size()); ++round) {
             for (int tube = 0; tube < tubes(); ++tube) {
                 const planning::Round::Dose *dose = doseOf({round, tube});
@@ -134,8 +134,8 @@ bool PipetteSheet::hasDilutionToMake() const
                 isDue = isDue || state == State::Due;
             }
         }
-        return isDue;
-    });
+    }
+    return isDue;
 }
 
 PipetteSheet::State PipetteSheet::stateOf(const Dosing &dosing) const

@@ -117,7 +117,8 @@ public:
     int stepOf(int round) const;
     /// Whether a tube's wait starts with that addition: nothing but mixing, and spikes, lies between them.
     bool startsWait(int round) const;
-    /// Whether a sample is still to be diluted, as far as the ticks tell: a dose of it is due, and none has gone in.
+    /// Whether the dilutions are still to be made, as far as the ticks tell: a dose of a diluted sample is due, and none of
+    /// any has gone in. They are made together, before the additions.
     bool hasDilutionToMake() const;
     /// Nothing that goes in before that reading is still to be ticked for the tube; true of every tube where
     /// nothing was ticked at all, and where the bench is not led.

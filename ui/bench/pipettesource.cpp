@@ -7,6 +7,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace plateau::ui {
 
 namespace {
@@ -91,10 +93,68 @@ PipettePanel::Source plannedSource(const PipetteSheet &sheet, const Dosing &dosi
     const bool unknown = !planned && !own->lot.isEmpty();
     source.lots.insert(source.lots.begin(),
                        {std::nullopt, unknown ? own->lot : PipetteSourceWords::tr("not noted")});
-    source.lot = lastLot(sheet, reagent);
+    if (const Pipetted *went = sheet.pipetted(dosing))
+        source.lot = went->lot;
+    if (!source.lot)
+        source.lot = lastLot(sheet, reagent);
     if (!source.lot)
         source.lot = planned;
     return source;
+}
+
+const planning::Lot *lotOf(const std::optional<LotId> &id, const std::vector<planning::Lot> &inHand)
+{
+    const auto found = std::ranges::find_if(inHand, [&](const planning::Lot &lot) { return id == LotId{lot.id}; });
+    return found == inHand.end() ? nullptr : &*found;
+}
+
+void goOnWithNextLot(PipettePanel::Source &source, const PipetteSheet &sheet, const Dosing &dosing,
+                     const std::vector<planning::Lot> &inHand, const QDateTime &at)
+{
+    const auto *dose = sheet.doseOf(dosing);
+    if (!source.lot || !dose || sheet.stateOf(dosing) != PipetteSheet::State::Due)
+        return;
+    if (const planning::Lot *own = lotOf(source.lot, inHand); own && planning::holds(*own, dose->volume_mL))
+        return;
+    const planning::Lot *next = planning::nextLot(inHand, contentWords(sheet, dosing), dose->volume_mL, at);
+    source.isShort = !next;
+    if (next) {
+        source.insteadOf = source.lot;
+        source.lot = LotId{next->id};
+    }
+}
+
+QString lotHint(const PipettePanel::Source &source, const PipetteSheet &sheet, const Dosing &dosing,
+                const std::vector<planning::Lot> &inHand, const QDateTime &at)
+{
+    const planning::Lot *own = lotOf(source.lot, inHand);
+    if (!own || sheet.stateOf(dosing) != PipetteSheet::State::Due)
+        return {};
+    const QString reagent = contentWords(sheet, dosing);
+    std::vector<Dosing> due = sheet.dueIn(dosing.round, dosing.tube, sheet.tubes() - 1);
+    for (const Dosing &before : sheet.dueIn(dosing.round, 0, dosing.tube - 1))
+        due.push_back(before);
+    std::vector<planning::Lot> rest = inHand;
+    planning::Lot &left = rest[static_cast<std::size_t>(own - inHand.data())];
+    int tubes = 0;
+    for (const Dosing &next : due) {
+        if (isTubesOwn(sheet, next) || contentWords(sheet, next) != reagent)
+            continue;
+        const double volume_mL = sheet.doseOf(next)->volume_mL;
+        if (planning::holds(left, volume_mL)) {
+            left.remaining_mL -= volume_mL;
+            ++tubes;
+            continue;
+        }
+        if (tubes == 0)
+            return PipetteSourceWords::tr("By the book lot %1 does not hold what this tube takes.").arg(left.lot);
+        const planning::Lot *then = planning::nextLot(rest, reagent, volume_mL, at);
+        return then ? PipetteSourceWords::tr("Lot %1 is enough for %n tubes more; then take lot %2.", nullptr, tubes)
+                          .arg(left.lot, then->lot)
+                    : PipetteSourceWords::tr("Lot %1 is enough for %n tubes more, and no other lot is fit.", nullptr, tubes)
+                          .arg(left.lot);
+    }
+    return {};
 }
 
 } // namespace plateau::ui

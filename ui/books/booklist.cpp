@@ -9,6 +9,7 @@
 
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -62,12 +63,8 @@ BookList::BookList(const Theme &theme, WordFilter *filter, const Names &names, c
         sayWhatToDo();
     });
     // Enter in the search goes to what it found.
-    connect(m_search, &QLineEdit::returnPressed, this, [this] {
-        if (m_filter->rowCount() == 0)
-            return;
-        m_table->setFocus();
-        m_table->selectRow(0);
-    });
+    connect(m_search, &QLineEdit::returnPressed, this, &BookList::toFound);
+    m_search->installEventFilter(this);
     connect(m_table, &Table::activated, this,
             [this](const QModelIndex &index) { Q_EMIT opened(m_filter->mapToSource(index).row()); });
     sayWhatToDo();
@@ -118,6 +115,24 @@ void BookList::focusSearch()
         return;
     m_search->setFocus();
     m_search->selectAll();
+}
+
+void BookList::toFound()
+{
+    if (m_filter->rowCount() == 0)
+        return;
+    m_table->setFocus();
+    m_table->selectRow(0);
+}
+
+bool BookList::eventFilter(QObject *watched, QEvent *event)
+{
+    if (watched == m_search && event->type() == QEvent::KeyPress &&
+        static_cast<QKeyEvent *>(event)->key() == Qt::Key_Down) {
+        toFound();
+        return true;
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 void BookList::sayWhatToDo()

@@ -55,11 +55,16 @@ public:
     /// nothing to search.
     void focusSearch();
 
+protected:
+    /// Down in the search goes to what it found.
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
 Q_SIGNALS:
     /// A row of the model, by Enter or a double click.
     void opened(int row);
 
 private:
+    void toFound();
     void sayWhatToDo();
 
     const Theme &m_theme;

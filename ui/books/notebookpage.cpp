@@ -62,7 +62,7 @@ void NotebookPage::showList()
 
 void NotebookPage::showRecord(notebook::RunId id)
 {
-    if (!m_record->showRun(id))
+    if (!m_record->openRun(id))
         return;
     m_pages->setCurrentWidget(m_record);
     m_record->takeFocus();

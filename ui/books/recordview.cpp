@@ -142,6 +142,16 @@ bool RecordView::showRun(notebook::RunId id)
     return true;
 }
 
+bool RecordView::openRun(notebook::RunId id)
+{
+    m_toReported->setChecked(false);
+    {
+        const QSignalBlocker quiet(m_revisions);
+        m_revisions->clear();
+    }
+    return showRun(id);
+}
+
 void RecordView::fill()
 {
     const notebook::RunSummary &summary = m_stored.summary;

@@ -35,6 +35,8 @@ public:
 
     /// False where the notebook could not give it; the sentence stands in the page then.
     bool showRun(notebook::RunId id);
+    /// The same from its beginning: the verdict of the newest revision, whatever was looked at last.
+    bool openRun(notebook::RunId id);
     notebook::RunId runId() const { return m_stored.summary.id; }
     void takeFocus();
 

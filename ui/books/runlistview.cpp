@@ -6,6 +6,7 @@
 #include "ui/bench/benchsession.h"
 #include "ui/books/runfilterfields.h"
 #include "ui/books/runsmodel.h"
+#include "ui/books/searchpause.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/table.h"
 #include "ui/shared/theme.h"
@@ -26,8 +27,6 @@ namespace plateau::ui {
 
 namespace {
 
-/// Long enough for the next key of somebody who types, too short to be waited for.
-constexpr int searchPause_ms = 150;
 constexpr int countedRuns = 10'000;
 constexpr int widestColumn = 24;
 

@@ -3,6 +3,7 @@
 #include "ui/books/trailview.h"
 
 #include "core/assay/localday.h"
+#include "ui/books/searchpause.h"
 #include "ui/books/trailmodel.h"
 #include "ui/books/trailwords.h"
 #include "ui/shared/dayexample.h"
@@ -23,6 +24,9 @@ using namespace Qt::StringLiterals;
 namespace plateau::ui {
 
 namespace {
+
+/// What each of them changed is read for the words: a moment's work, and then it is said that there are older ones.
+constexpr int mostLooked = 2000;
 
 QString valueLines(const std::vector<notebook::AuditValue> &values)
 {
@@ -63,13 +67,18 @@ TrailView::TrailView(const Theme &theme, const notebook::Notebook &notebook, Not
     , m_notebook(notebook)
     , m_notice(notice)
     , m_model(new TrailModel(this))
-    , m_empty(plainLabel(tr("Nothing on record matches the search: empty a field above."), this))
+    , m_empty(plainLabel({}, this))
     , m_table(new Table(theme, m_model, tr("Acts, the newest first"), u"trail"_s, this))
     , m_older(button(theme, tr("Old&er ones too"), u"trailOlder"_s, this))
     , m_toRun(button(theme, tr("To its ra&ck or record"), u"trailToRun"_s, this))
     , m_details(new QPlainTextEdit(this))
 {
+    m_pause.setSingleShot(true);
+    m_pause.setInterval(searchPause_ms);
+    connect(&m_pause, &QTimer::timeout, this, &TrailView::look);
     m_empty->setObjectName(u"trailEmpty"_s);
+    m_empty->setWordWrap(true);
+    m_empty->hide();
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setFlexibleColumn(TrailModel::What);
     m_table->setLimit(22); // eight columns of words
@@ -139,6 +148,7 @@ QWidget *TrailView::buildFilter(const Theme &theme)
     add(m_run, tr("&Run number"), u"trailRun"_s, 1);
     for (QLineEdit *entry : {m_words, m_from, m_to, m_run})
         connect(entry, &QLineEdit::editingFinished, this, &TrailView::refresh);
+    connect(m_words, &QLineEdit::textChanged, &m_pause, qOverload<>(&QTimer::start));
     return row;
 }
 
@@ -155,8 +165,14 @@ void TrailView::showRun(notebook::RunId run)
 
 void TrailView::refresh()
 {
+    guarded(m_notice, [this] { fillChoices(); });
+    look();
+}
+
+void TrailView::look()
+{
+    m_pause.stop();
     guarded(m_notice, [this] {
-        fillChoices();
         if (const auto wanted = filter())
             load(*wanted, false);
     });
@@ -166,26 +182,38 @@ void TrailView::addOlder()
 {
     guarded(m_notice, [this] {
         auto wanted = filter();
-        if (!wanted || m_model->rowCount() == 0)
+        if (!wanted || !m_lookedTo)
             return;
-        wanted->before = m_model->rows().back().item.entry.number;
+        wanted->before = m_lookedTo;
         load(*wanted, true);
     });
 }
 
-void TrailView::load(notebook::AuditFilter wanted, bool after)
+void TrailView::load(const notebook::AuditFilter &wanted, bool after)
 {
     std::vector<TrailRow> rows = after ? m_model->rows() : std::vector<TrailRow>();
-    const auto items = m_notebook.keeping().audit(wanted);
-    for (const notebook::AuditItem &item : items)
+    const notebook::AuditPage page = m_notebook.keeping().auditPage(wanted);
+    for (const notebook::AuditItem &item : page.items)
         rows.push_back({item, m_notebook.keeping().changes(item.entry.number)});
-    m_older->setEnabled(static_cast<int>(items.size()) == wanted.most);
-    m_empty->setVisible(rows.empty());
+    m_lookedTo = page.lookedTo;
+    m_older->setEnabled(m_lookedTo.has_value());
     m_model->show(std::move(rows));
+    sayWhatWasLookedAt(page);
     m_table->fit();
     if (!m_table->currentIndex().isValid() && m_model->rowCount() > 0)
         m_table->selectRow(0);
     showDetails(m_table->currentIndex().row());
+}
+
+/// That nothing matches may only be said where everything was looked at.
+void TrailView::sayWhatWasLookedAt(const notebook::AuditPage &page)
+{
+    if (page.isCutShort)
+        m_empty->setText(tr("Looked through what was done since %1; \"Older ones too\" goes on from there.")
+                             .arg(momentText(page.lookedBackTo)));
+    else
+        m_empty->setText(tr("Nothing on record matches the search: empty a field above."));
+    m_empty->setVisible(page.isCutShort || m_model->rowCount() == 0);
 }
 
 void TrailView::fillChoices()
@@ -226,6 +254,10 @@ std::optional<notebook::AuditFilter> TrailView::filter()
     m_notice.clear();
     notebook::AuditFilter wanted;
     wanted.text = m_words->text();
+    wanted.mostLooked = mostLooked;
+    wanted.shown = [](const notebook::AuditEntry &entry) {
+        return actText(entry.action) + u'\n' + detailsText(entry);
+    };
     wanted.person = m_person->currentData().toString();
     if (const QString act = m_act->currentData().toString(); !act.isEmpty())
         wanted.actions = {act};

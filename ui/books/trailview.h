@@ -5,6 +5,7 @@
 #include "core/assay/localday.h"
 #include "core/notebook/notebook.h"
 
+#include <QTimer>
 #include <QWidget>
 
 class QComboBox;
@@ -44,13 +45,19 @@ private:
     /// Nothing after the notice said what is wrong with it.
     std::optional<notebook::AuditFilter> filter();
     void addOlder();
-    void load(notebook::AuditFilter filter, bool after);
+    /// By the filter as it stands, with the choices as they are.
+    void look();
+    void load(const notebook::AuditFilter &filter, bool after);
+    void sayWhatWasLookedAt(const notebook::AuditPage &page);
     void fillChoices();
     void showDetails(int row);
     bool readDay(const QLineEdit &entry, assay::MonthAlone month, std::optional<QDate> &day);
 
     const notebook::Notebook &m_notebook;
     Notice &m_notice;
+    QTimer m_pause;
+    /// Where the look ended; nothing where it came to the first entry.
+    std::optional<qint64> m_lookedTo;
     TrailModel *m_model;
     QLineEdit *m_words;
     QComboBox *m_person;

@@ -45,6 +45,39 @@ QString words(const Lot &lot)
 
 } // namespace
 
+TEST(NextLot, IsFitAndHoldsTheDoseAndIsUsedFirst)
+{
+    Lot nearlyEmpty = lotOfBuffer(0.1);
+    Lot late = lotOfBuffer(5);
+    late.id = 8;
+    late.expires = QDate(2027, 12, 31);
+    Lot early = late;
+    early.id = 9;
+    early.reagent = u"coenzyme "_s;
+    early.expires = QDate(2026, 12, 31);
+    Lot expired = late;
+    expired.id = 10;
+    expired.expires = QDate(2026, 3, 1);
+    Lot other = early;
+    other.id = 11;
+    other.reagent = u"Buffer"_s;
+    const std::vector lots{nearlyEmpty, late, early, expired, other};
+    ASSERT_TRUE(nextLot(lots, u"Coenzyme"_s, 0.2, runAt));
+    EXPECT_EQ(nextLot(lots, u"Coenzyme"_s, 0.2, runAt)->id, 9);
+    EXPECT_EQ(nextLot(lots, u"Coenzyme"_s, 5.1, runAt), nullptr);
+}
+
+TEST(NextLot, HoldsItsLastDoseWhateverComputingLeaves)
+{
+    Lot lot = lotOfBuffer(2.4);
+    for (int tube = 0; tube < 12; ++tube) {
+        EXPECT_TRUE(holds(lot, 0.2)) << tube;
+        lot.remaining_mL -= 0.2;
+    }
+    EXPECT_FALSE(holds(lot, 0.2));
+    EXPECT_FALSE(holds(lotOfBuffer(0.1), 0.2));
+}
+
 TEST(LotUseBy, IsTheEarliestAndSaysWhatEndsIt)
 {
     Lot lot = dissolved();
