@@ -10070,6 +10070,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>Nothing was ticked: %1 of tube %2 in rack %3 is not read yet, and after %4 it cannot be. Read it first, or tick the tube on the Pipette page.</source>
             <translation>Nichts wurde abgehakt: %1 von Ansatz %2 in Rack %3 ist noch nicht abgelesen, und nach %4 ist das nicht mehr möglich. Zuerst ablesen oder den Ansatz auf der Seite Pipettieren abhaken.</translation>
         </message>
+        <message>
+            <source>Nothing was ticked: by the book the lot does not hold another tube of this. The Pipette page says which lot comes next.</source>
+            <translation>Nichts wurde abgehakt: Nach dem Bestand reicht die Charge für keinen weiteren Ansatz. Die Seite Pipettieren sagt, welche Charge folgt.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::DraftFields</name>
@@ -15322,6 +15326,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
                 <numerusform>Charge %1 ist als heute geöffnet vermerkt; ab jetzt ist sie %n Tage haltbar.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>By the book lot %1 does not hold another tube of this, and no other lot is fit. Choose or receive one, or press the key again to take more of it all the same.</source>
+            <translation>Nach dem Bestand reicht die Charge %1 für keinen weiteren Ansatz, und keine andere Charge ist geeignet. Eine andere wählen oder als Eingang buchen, oder die Taste noch einmal drücken, um trotzdem mehr von ihr zu nehmen.</translation>
+        </message>
+        <message>
+            <source>By the book lot %1 is used up: what comes now is noted on lot %2. Take that one.</source>
+            <translation>Nach dem Bestand ist die Charge %1 aufgebraucht: Was jetzt folgt, wird auf Charge %2 gebucht. Diese nehmen.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PipettePanel</name>
@@ -15358,6 +15370,24 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>not noted</source>
             <translation>nicht notiert</translation>
+        </message>
+        <message>
+            <source>By the book lot %1 does not hold what this tube takes.</source>
+            <translation>Nach dem Bestand enthält die Charge %1 nicht, was dieser Ansatz braucht.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Lot %1 is enough for %n tubes more; then take lot %2.</source>
+            <translation>
+                <numerusform>Charge %1 reicht noch für %n Ansatz; dann Charge %2 nehmen.</numerusform>
+                <numerusform>Charge %1 reicht noch für %n Ansätze; dann Charge %2 nehmen.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Lot %1 is enough for %n tubes more, and no other lot is fit.</source>
+            <translation>
+                <numerusform>Charge %1 reicht noch für %n Ansatz, und keine andere Charge ist geeignet.</numerusform>
+                <numerusform>Charge %1 reicht noch für %n Ansätze, und keine andere Charge ist geeignet.</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -21419,6 +21449,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>"%1" is not a day; write it as %2, or leave the field empty.</source>
             <translation>„%1“ ist kein Tag; schreiben wie %2 oder das Feld leer lassen.</translation>
+        </message>
+        <message>
+            <source>Looked through what was done since %1; "Older ones too" goes on from there.</source>
+            <translation>Durchsucht ist, was seit %1 geschah; „Auch ältere“ sucht von da an weiter zurück.</translation>
         </message>
     </context>
     <context>

@@ -39,6 +39,23 @@
         </message>
     </context>
     <context>
+        <name>plateau::ui::PipetteSource</name>
+        <message numerus="yes">
+            <source>Lot %1 is enough for %n tubes more; then take lot %2.</source>
+            <translation>
+                <numerusform>Lot %1 is enough for %n tube more; then take lot %2.</numerusform>
+                <numerusform>Lot %1 is enough for %n tubes more; then take lot %2.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Lot %1 is enough for %n tubes more, and no other lot is fit.</source>
+            <translation>
+                <numerusform>Lot %1 is enough for %n tube more, and no other lot is fit.</numerusform>
+                <numerusform>Lot %1 is enough for %n tubes more, and no other lot is fit.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::ReagentsModel</name>
         <message numerus="yes">
             <source>opened on %1, keeps %n day(s)</source>

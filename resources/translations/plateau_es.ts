@@ -10070,6 +10070,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <source>Nothing was ticked: %1 of tube %2 in rack %3 is not read yet, and after %4 it cannot be. Read it first, or tick the tube on the Pipette page.</source>
             <translation>No se ha marcado nada: %1 del tubo %2 de la gradilla %3 aún no se ha leído, y después de %4 ya no se podrá. Léalo primero o marque el tubo en la página Pipetear.</translation>
         </message>
+        <message>
+            <source>Nothing was ticked: by the book the lot does not hold another tube of this. The Pipette page says which lot comes next.</source>
+            <translation>No se ha marcado nada: según las existencias, el lote no alcanza para otro tubo. La página Pipetear dice qué lote sigue.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::DraftFields</name>
@@ -15322,6 +15326,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
                 <numerusform>El lote %1 queda anotado como abierto hoy; se conserva %n días desde ahora.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>By the book lot %1 does not hold another tube of this, and no other lot is fit. Choose or receive one, or press the key again to take more of it all the same.</source>
+            <translation>Según las existencias, el lote %1 no alcanza para otro tubo, y ningún otro lote es apto. Elija o reciba otro, o pulse la tecla otra vez para tomar más de él de todos modos.</translation>
+        </message>
+        <message>
+            <source>By the book lot %1 is used up: what comes now is noted on lot %2. Take that one.</source>
+            <translation>Según las existencias, el lote %1 está agotado: lo que sigue se anota en el lote %2. Tome ese.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PipettePanel</name>
@@ -15358,6 +15370,24 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>not noted</source>
             <translation>no anotado</translation>
+        </message>
+        <message>
+            <source>By the book lot %1 does not hold what this tube takes.</source>
+            <translation>Según las existencias, el lote %1 no contiene lo que necesita este tubo.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Lot %1 is enough for %n tubes more; then take lot %2.</source>
+            <translation>
+                <numerusform>El lote %1 alcanza para %n tubo más; después tome el lote %2.</numerusform>
+                <numerusform>El lote %1 alcanza para %n tubos más; después tome el lote %2.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Lot %1 is enough for %n tubes more, and no other lot is fit.</source>
+            <translation>
+                <numerusform>El lote %1 alcanza para %n tubo más, y ningún otro lote es apto.</numerusform>
+                <numerusform>El lote %1 alcanza para %n tubos más, y ningún otro lote es apto.</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -21419,6 +21449,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>"%1" is not a day; write it as %2, or leave the field empty.</source>
             <translation>«%1» no es un día; escríbalo como %2, o deje el campo vacío.</translation>
+        </message>
+        <message>
+            <source>Looked through what was done since %1; "Older ones too" goes on from there.</source>
+            <translation>Se ha buscado en lo hecho desde %1; «También los más antiguos» sigue buscando hacia atrás.</translation>
         </message>
     </context>
     <context>

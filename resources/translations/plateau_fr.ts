@@ -10070,6 +10070,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <source>Nothing was ticked: %1 of tube %2 in rack %3 is not read yet, and after %4 it cannot be. Read it first, or tick the tube on the Pipette page.</source>
             <translation>Rien n’a été coché : %1 du tube %2 dans le portoir %3 n’est pas encore lu, et après %4 il ne pourra plus l’être. Lisez-le d’abord, ou cochez le tube à la page Pipetage.</translation>
         </message>
+        <message>
+            <source>Nothing was ticked: by the book the lot does not hold another tube of this. The Pipette page says which lot comes next.</source>
+            <translation>Rien n’a été coché : d’après le stock noté, le lot ne suffit plus pour un autre tube. La page Pipetage dit quel lot vient ensuite.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::DraftFields</name>
@@ -15322,6 +15326,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
                 <numerusform>Le lot %1 est noté comme ouvert aujourd’hui ; il se conserve %n jours à partir de maintenant.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>By the book lot %1 does not hold another tube of this, and no other lot is fit. Choose or receive one, or press the key again to take more of it all the same.</source>
+            <translation>D’après le stock noté, le lot %1 ne suffit plus pour un autre tube, et aucun autre lot n’est utilisable. Choisissez-en ou réceptionnez-en un autre, ou appuyez encore une fois sur la touche pour en prélever quand même davantage.</translation>
+        </message>
+        <message>
+            <source>By the book lot %1 is used up: what comes now is noted on lot %2. Take that one.</source>
+            <translation>D’après le stock noté, le lot %1 est épuisé : la suite est notée sur le lot %2. Prenez celui-ci.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PipettePanel</name>
@@ -15358,6 +15370,24 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>not noted</source>
             <translation>non noté</translation>
+        </message>
+        <message>
+            <source>By the book lot %1 does not hold what this tube takes.</source>
+            <translation>D’après le stock noté, le lot %1 ne contient pas ce qu’il faut pour ce tube.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Lot %1 is enough for %n tubes more; then take lot %2.</source>
+            <translation>
+                <numerusform>Le lot %1 suffit encore pour %n tube ; prenez ensuite le lot %2.</numerusform>
+                <numerusform>Le lot %1 suffit encore pour %n tubes ; prenez ensuite le lot %2.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Lot %1 is enough for %n tubes more, and no other lot is fit.</source>
+            <translation>
+                <numerusform>Le lot %1 suffit encore pour %n tube, et aucun autre lot n’est utilisable.</numerusform>
+                <numerusform>Le lot %1 suffit encore pour %n tubes, et aucun autre lot n’est utilisable.</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -21419,6 +21449,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>"%1" is not a day; write it as %2, or leave the field empty.</source>
             <translation>« %1 » n’est pas un jour ; écrivez-le sous la forme %2, ou laissez le champ vide.</translation>
+        </message>
+        <message>
+            <source>Looked through what was done since %1; "Older ones too" goes on from there.</source>
+            <translation>La recherche a porté sur ce qui a été fait depuis le %1 ; « Afficher aussi les plus anciens » la poursuit plus loin en arrière.</translation>
         </message>
     </context>
     <context>
