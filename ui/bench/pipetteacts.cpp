@@ -152,7 +152,8 @@ void PipettePage::sayOfLots(const std::vector<notebook::LotId> &opened, const Do
                          .arg(lotName(source.insteadOf), lotName(source.lot));
         m_panel->notice().say(State::Attention, sentences.join(u' '));
     } else if (source.isShort) {
-        m_panel->notice().say(State::Attention, shortWords(source));
+        sentences << shortWords(source);
+        m_panel->notice().say(State::Attention, sentences.join(u' '));
     } else if (!sentences.isEmpty()) {
         m_panel->notice().sayDone(sentences.join(u' '));
     }
