@@ -587,6 +587,59 @@ TEST_F(PipetteScreen, AsksOnceBeforeMoreIsTakenOfALotThanItHolds)
     EXPECT_EQ(made[3].lot, only) << "somebody knows better than the book";
 }
 
+TEST_F(PipetteScreen, TakesTheLotThatCameAfterItWasAskedForOne)
+{
+    run::Run run = exampleRun();
+    run.lots = {{u"buffer"_s, u"B-1"_s, QDate(2027, 1, 31)}};
+    const notebook::LotId first =
+        book->lots().receive({u"Buffer pH 9"_s, u"B-1"_s, QDate(2027, 1, 31), {}}, 2.5, u"M. Lindqvist"_s);
+    const notebook::RunId id = addRun(run);
+    open();
+    type(u"*"_s);
+    type(u"*"_s); // asked
+    ASSERT_EQ(marks(id), 2);
+    const notebook::LotId fresh =
+        book->lots().receive({u"Buffer pH 9"_s, u"B-2"_s, QDate(2027, 6, 30), {}}, 10, u"M. Lindqvist"_s);
+    press(Qt::Key_Z, Qt::ControlModifier); // the page reads the lots anew
+    type(u"*"_s);
+    type(u"*"_s);
+    const auto made = book->load(id).marks; // with those of the two that were taken back
+    ASSERT_GE(made.size(), 4U);
+    EXPECT_EQ(made[made.size() - 3].lot, first);
+    EXPECT_EQ(made[made.size() - 2].lot, fresh) << "more was to be taken of the first only for want of another one";
+    EXPECT_EQ(made.back().lot, fresh);
+}
+
+TEST_F(PipetteScreen, ALotThatIsCorrectedInOneTubeIsNotThatOfTheNext)
+{
+    run::Run run = exampleRun();
+    run.lots = {{u"buffer"_s, u"B-1"_s, QDate(2027, 1, 31)}};
+    const notebook::LotId first =
+        book->lots().receive({u"Buffer pH 9"_s, u"B-1"_s, QDate(2027, 1, 31), {}}, 100, u"M. Lindqvist"_s);
+    const notebook::LotId second =
+        book->lots().receive({u"Buffer pH 9"_s, u"B-2"_s, QDate(2027, 6, 30), {}}, 100, u"M. Lindqvist"_s);
+    const notebook::RunId id = addRun(run);
+    open();
+    press(Qt::Key_Space);
+    press(Qt::Key_Space);
+    press(Qt::Key_Left);
+    press(Qt::Key_Left);
+    press(Qt::Key_L, Qt::AltModifier);
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    ASSERT_TRUE(find<QComboBox>(u"pipetteLot"_s)->currentText().startsWith(u"B-2"_s));
+    type(u"1.1"_s);
+    press(Qt::Key_Enter, Qt::KeypadModifier);
+    ASSERT_EQ(action(), u"Tube 3: add 1\u00a0mL buffer pH 9"_s);
+    EXPECT_TRUE(find<QComboBox>(u"pipetteLot"_s)->currentText().startsWith(u"B-1"_s));
+    press(Qt::Key_Space);
+    const auto made = book->load(id).marks;
+    ASSERT_EQ(made.size(), 4U);
+    EXPECT_EQ(made[1].lot, first);
+    EXPECT_EQ(made[2].lot, second) << "the correction";
+    EXPECT_EQ(made[3].lot, first) << "the bottle in use is still that";
+}
+
 TEST_F(PipetteScreen, TheTickThatOpensALotSaysSoOnce)
 {
     addRun(exampleRun());

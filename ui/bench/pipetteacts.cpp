@@ -83,8 +83,12 @@ std::vector<Dosing> PipettePage::ofOneLot(const std::vector<Dosing> &dosings) co
     double left_mL = 0;
     bool isLimited = false;
     for (const Dosing &dosing : dosings) {
-        const planning::Lot *own = lotOf(sourceOf(dosing).lot, m_inHand);
+        const PipettePanel::Source source = sourceOf(dosing);
+        const planning::Lot *own = lotOf(source.lot, m_inHand);
         const double volume_mL = m_sheet.doseOf(dosing)->volume_mL;
+        // Behind tubes that take from none (samples): what is to be asked or told of a lot comes first.
+        if (!lot && !taken.empty() && (source.isShort || source.insteadOf))
+            break;
         if (own && !lot) {
             lot = own;
             left_mL = own->remaining_mL;
@@ -106,7 +110,7 @@ bool PipettePage::mayTake(const Dosing &dosing)
     const PipettePanel::Source source = sourceOf(dosing);
     if (!source.isShort)
         return true;
-    m_chosenLots[{m_id, contentWords(m_sheet, dosing)}] = {source.lot, dosing, true};
+    m_askedShort.insert({m_id, contentWords(m_sheet, dosing), *source.lot});
     m_panel->notice().say(State::Attention, shortWords(source));
     return false;
 }
@@ -148,7 +152,8 @@ void PipettePage::sayOfLots(const std::vector<notebook::LotId> &opened, const Do
                          .arg(lotName(source.insteadOf), lotName(source.lot));
         m_panel->notice().say(State::Attention, sentences.join(u' '));
     } else if (source.isShort) {
-        m_panel->notice().say(State::Attention, shortWords(source));
+        sentences << shortWords(source);
+        m_panel->notice().say(State::Attention, sentences.join(u' '));
     } else if (!sentences.isEmpty()) {
         m_panel->notice().sayDone(sentences.join(u' '));
     }

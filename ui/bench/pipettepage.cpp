@@ -321,7 +321,8 @@ void PipettePage::rememberSource()
 {
     const Dosing at = atCursor();
     if (const auto lot = m_panel->lot(); lot != sourceOf(at).lot) {
-        m_chosenLots[{m_id, contentWords(m_sheet, at)}] = {lot, at, !isEnough(lot, at)};
+        const bool isIn = m_sheet.pipetted(at) != nullptr;
+        m_chosenLots[{m_id, contentWords(m_sheet, at), isIn}] = {lot, at, !isEnough(lot, at)};
         m_panel->setHints(hintsAt(at, sourceOf(at)));
     }
     m_chosenPipettes[pipetteKey(at)] = m_panel->pipette();
@@ -335,17 +336,30 @@ bool PipettePage::isEnough(const std::optional<notebook::LotId> &lot, const Dosi
     return !lot || !dose || m_sheet.pipetted(dosing) || (known && planning::holds(*known, dose->volume_mL));
 }
 
+const PipettePage::LotChoice *PipettePage::choiceFor(const Dosing &dosing) const
+{
+    const bool isIn = m_sheet.pipetted(dosing) != nullptr;
+    const QString contents = contentWords(m_sheet, dosing);
+    // Of what is in its correction counts, else what was chosen there before it went in.
+    for (const bool wasIn : isIn ? std::vector{true, false} : std::vector{false}) {
+        const auto choice = m_chosenLots.find({m_id, contents, wasIn});
+        if (choice != m_chosenLots.end() && (!isIn || choice->second.at == dosing))
+            return &choice->second;
+    }
+    return nullptr;
+}
+
 PipettePanel::Source PipettePage::sourceOf(const Dosing &dosing) const
 {
     PipettePanel::Source source = plannedSource(m_sheet, dosing, m_inHand, m_laboratory.glassware);
-    const auto choice = m_chosenLots.find({m_id, contentWords(m_sheet, dosing)});
-    const bool isChosen =
-        choice != m_chosenLots.end() && (!m_sheet.pipetted(dosing) || choice->second.at == dosing);
-    const bool isBeyondBook = isChosen && choice->second.isBeyondBook;
-    if (isChosen && (isBeyondBook || isEnough(choice->second.lot, dosing)))
-        source.lot = choice->second.lot;
+    const LotChoice *choice = choiceFor(dosing);
+    const bool isBeyondBook = choice && choice->isBeyondBook;
+    if (choice && (isBeyondBook || isEnough(choice->lot, dosing)))
+        source.lot = choice->lot;
     if (!isBeyondBook)
         goOnWithNextLot(source, m_sheet, dosing, m_inHand, m_session.now().wall);
+    if (source.isShort && m_askedShort.contains({m_id, contentWords(m_sheet, dosing), *source.lot}))
+        source.isShort = false;
     if (const auto pipette = m_chosenPipettes.find(pipetteKey(dosing)); pipette != m_chosenPipettes.end())
         source.pipette = pipette->second;
     return source;

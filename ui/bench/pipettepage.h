@@ -58,6 +58,14 @@ protected:
     void resizeEvent(QResizeEvent *event) override;
 
 private:
+    struct LotChoice {
+        std::optional<notebook::LotId> lot;
+        /// Where it was chosen: of a ticked dose it is said for that one alone.
+        Dosing at;
+        /// Somebody knows better than the book, by which it did not hold the dose.
+        bool isBeyondBook = false;
+    };
+
     void build();
     void connectAll();
     const Rack *rack() const;
@@ -104,6 +112,8 @@ private:
     std::tuple<notebook::RunId, int, double> pipetteKey(const Dosing &dosing) const;
     PipettePanel::Source sourceOf(const Dosing &dosing) const;
     bool isEnough(const std::optional<notebook::LotId> &lot, const Dosing &dosing) const;
+    /// nullptr where nobody chose a lot for it.
+    const LotChoice *choiceFor(const Dosing &dosing) const;
     QString hintsAt(const Dosing &dosing, const PipettePanel::Source &source) const;
     /// The first of them, as many as the lot of the first holds: who takes another bottle ticks what comes from that.
     std::vector<Dosing> ofOneLot(const std::vector<Dosing> &dosings) const;
@@ -146,16 +156,12 @@ private:
     /// Rounds whose missing readings were asked about.
     std::set<std::pair<notebook::RunId, int>> m_asked;
     std::set<std::pair<notebook::RunId, int>> m_askedTogether;
-    struct LotChoice {
-        std::optional<notebook::LotId> lot;
-        /// Where it was chosen: of a ticked dose it is said for that one alone.
-        Dosing at;
-        /// Somebody knows better than the book, by which it did not hold the dose.
-        bool isBeyondBook = false;
-    };
-    /// Chosen here: by run and what is pipetted; by run, round and volume.
-    std::map<std::pair<notebook::RunId, QString>, LotChoice> m_chosenLots;
+    /// Chosen here: by run, what is pipetted and whether it was in (a correction says nothing of what comes); by run, round
+    /// and volume.
+    std::map<std::tuple<notebook::RunId, QString, bool>, LotChoice> m_chosenLots;
     std::map<std::tuple<notebook::RunId, int, double>, QString> m_chosenPipettes;
+    /// Lots of which more may be taken than they hold, for want of another one. Once there is one, that is taken.
+    std::set<std::tuple<notebook::RunId, QString, notebook::LotId>> m_askedShort;
     /// Waits until somebody has given a name.
     std::function<void()> m_waiting;
 };

@@ -81,7 +81,7 @@ PipettePanel::Source plannedSource(const PipetteSheet &sheet, const Dosing &dosi
     // Of several containers of the planned lot the one that is to be used up first, as the plan counts on it.
     const planning::Lot *best = nullptr;
     for (const planning::Lot &lot : inHand) {
-        if (lot.isDry || lot.reagent.compare(reagent, Qt::CaseInsensitive) != 0)
+        if (lot.isDry || !planning::isSameReagent(lot.reagent, reagent))
             continue;
         source.lots.push_back({LotId{lot.id}, lotWords(lot)});
         if (lot.lot == own->lot && (!best || planning::isUsedBefore(lot, *best)))
