@@ -12540,11 +12540,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>S&amp;tand</translation>
         </message>
         <message>
-            <source>&amp;Decision rule</source>
+            <source>Decision ru&amp;le</source>
             <translation>Entscheidun&amp;gsregel</translation>
         </message>
         <message>
-            <source>&amp;Guard band</source>
+            <source>Guar&amp;d band</source>
             <translation>Schutz&amp;band</translation>
         </message>
         <message>
@@ -14966,7 +14966,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Signiert &amp;von</translation>
         </message>
         <message>
-            <source>Si&amp;gner's passphrase</source>
+            <source>S&amp;igner's passphrase</source>
             <translation>Passphrase der si&amp;gnierenden Person</translation>
         </message>
         <message>
@@ -15816,7 +15816,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Welle&amp;nlänge</translation>
         </message>
         <message>
-            <source>Path len&amp;gth</source>
+            <source>Path &amp;length</source>
             <translation>Schi&amp;chtdicke</translation>
         </message>
         <message>
@@ -19841,7 +19841,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Verd&amp;ünnungsschritt hinzufügen</translation>
         </message>
         <message>
-            <source>Remove the &amp;last step</source>
+            <source>Remove the last step</source>
             <translation>Letzten Schritt ent&amp;fernen</translation>
         </message>
         <message>

@@ -12540,11 +12540,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>A f&amp;echa de</translation>
         </message>
         <message>
-            <source>&amp;Decision rule</source>
+            <source>Decision ru&amp;le</source>
             <translation>&amp;Regla de decisión</translation>
         </message>
         <message>
-            <source>&amp;Guard band</source>
+            <source>Guar&amp;d band</source>
             <translation>Banda de &amp;guarda</translation>
         </message>
         <message>
@@ -14966,7 +14966,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Firmado &amp;por</translation>
         </message>
         <message>
-            <source>Si&amp;gner's passphrase</source>
+            <source>S&amp;igner's passphrase</source>
             <translation>Frase de contraseña de qui&amp;en firma</translation>
         </message>
         <message>
@@ -15816,7 +15816,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Lon&amp;gitud de onda</translation>
         </message>
         <message>
-            <source>Path len&amp;gth</source>
+            <source>Path &amp;length</source>
             <translation>&amp;Camino óptico</translation>
         </message>
         <message>
@@ -19841,7 +19841,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>A&amp;ñadir un paso de dilución</translation>
         </message>
         <message>
-            <source>Remove the &amp;last step</source>
+            <source>Remove the last step</source>
             <translation>&amp;Quitar el último paso</translation>
         </message>
         <message>

@@ -12540,11 +12540,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Source d&amp;atée du</translation>
         </message>
         <message>
-            <source>&amp;Decision rule</source>
+            <source>Decision ru&amp;le</source>
             <translation>Règle de &amp;décision</translation>
         </message>
         <message>
-            <source>&amp;Guard band</source>
+            <source>Guar&amp;d band</source>
             <translation>&amp;Bande de garde</translation>
         </message>
         <message>
@@ -14966,7 +14966,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Sign&amp;é par</translation>
         </message>
         <message>
-            <source>Si&amp;gner's passphrase</source>
+            <source>S&amp;igner's passphrase</source>
             <translation>&amp;Phrase de passe de cette personne</translation>
         </message>
         <message>
@@ -15816,7 +15816,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Long&amp;ueur d’onde</translation>
         </message>
         <message>
-            <source>Path len&amp;gth</source>
+            <source>Path &amp;length</source>
             <translation>Trajet opti&amp;que</translation>
         </message>
         <message>
@@ -19841,7 +19841,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>A&amp;jouter une étape de dilution</translation>
         </message>
         <message>
-            <source>Remove the &amp;last step</source>
+            <source>Remove the last step</source>
             <translation>Enlever la derni&amp;ère étape</translation>
         </message>
         <message>

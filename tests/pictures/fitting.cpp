@@ -233,9 +233,10 @@ private:
             sayShort(header, header.model()->headerData(section, Qt::Horizontal).toString(), header.sectionSize(section),
                      wrapped ? wrapped->narrowest(section) : header.sectionSizeHint(section));
         }
-        // Its words wrap so that all of it is seen at once.
+        // Its words wrap so that all of it is seen at once; one that is typed into may have more columns than that.
         const auto *table = qobject_cast<const ui::Table *>(header.parentWidget());
-        if (table && table->wordWrap() && header.length() > table->viewport()->width() + slack)
+        const bool isToRead = table && table->wordWrap() && table->editTriggers() == QAbstractItemView::NoEditTriggers;
+        if (isToRead && header.length() > table->viewport()->width() + slack)
             say(*table, {}, u"%1 px wide, its columns need %2"_s.arg(table->viewport()->width()).arg(header.length()));
     }
 

@@ -33,7 +33,7 @@ protected:
         fill(Qt::Key_E, u"personPassphrase"_s, first);
         fill(Qt::Key_T, u"personPassphraseAgain"_s, second);
     }
-    void prove(const QString &passphrase) { fill(Qt::Key_G, u"personProof"_s, passphrase); }
+    void prove(const QString &passphrase) { fill(Qt::Key_I, u"personProof"_s, passphrase); }
     void store()
     {
         find<QPushButton>(u"storePerson"_s)->click(); // its letter acts a moment later

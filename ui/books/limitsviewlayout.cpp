@@ -145,7 +145,7 @@ QWidget *LimitsView::buildForm()
 
 void LimitsView::buildRule(QWidget *host)
 {
-    m_rule = addBox(tr("&Decision rule"), u"limitRule"_s, false);
+    m_rule = addBox(tr("Decision ru&le"), u"limitRule"_s, false);
     for (const DecisionRule rule : {DecisionRule::SimpleAcceptance, DecisionRule::GuardedAcceptance,
                                     DecisionRule::GuardedRejection, DecisionRule::GuardedBoth})
         offer(m_rule, rule, decisionRuleName(rule));
@@ -153,7 +153,7 @@ void LimitsView::buildRule(QWidget *host)
     m_meaning->setObjectName(u"limitRuleMeaning"_s);
     m_meaning->setWordWrap(true);
     m_form->addRow(QString(), m_meaning);
-    m_guard = addBox(tr("&Guard band"), u"limitGuard"_s, false);
+    m_guard = addBox(tr("Guar&d band"), u"limitGuard"_s, false);
     for (const GuardBand::Kind kind :
          {GuardBand::Kind::OneSided95, GuardBand::Kind::ExpandedUncertainty, GuardBand::Kind::Absolute})
         offer(m_guard, kind, guardBandText(kind));

@@ -84,7 +84,7 @@ void PersonsForm::build()
     m_form->addRow(QString(), m_advice);
     m_reason = addLine(tr("&Reason"), u"personReason"_s, false);
     m_signer = addBox(tr("Signed b&y"), u"personSigner"_s);
-    m_proof = addLine(tr("Si&gner's passphrase"), u"personProof"_s, true);
+    m_proof = addLine(tr("S&igner's passphrase"), u"personProof"_s, true);
     m_store = button(m_theme, tr("&Store it"), u"storePerson"_s, m_group);
     m_form->addRow(QString(), m_store);
     connect(m_what, &QComboBox::currentIndexChanged, this, &PersonsForm::showFields);

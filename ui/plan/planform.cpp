@@ -97,7 +97,7 @@ void PlanForm::build()
     addFormRow(form, tr("Blank tubes"), m_blanks, u"blanks"_s);
     addFormRow(form, tr("Samples &are"), m_form, u"form"_s);
     addFormRow(form, tr("&Wavelength"), m_wavelength, u"wavelength"_s);
-    addFormRow(form, tr("Path len&gth"), m_pathLength, u"pathLength"_s);
+    addFormRow(form, tr("Path &length"), m_pathLength, u"pathLength"_s);
     addFormRow(form, tr("&Calibration"), m_calibration, u"calibration"_s);
     auto *layout = new QVBoxLayout(page);
     setGaps(m_theme, layout);

@@ -45,7 +45,7 @@ void SampleSection::build()
     auto *fromShelf = button(m_theme, tr("Take from the &queue…"), u"takeFromShelf"_s, this);
     auto *proposal = button(m_theme, tr("P&ropose dilutions"), u"proposeDilutions"_s, this);
     auto *more = button(m_theme, tr("Add a d&ilution step"), u"addDilutionStep"_s, this);
-    m_fewerSteps = button(m_theme, tr("Remove the &last step"), u"removeDilutionStep"_s, this);
+    m_fewerSteps = button(m_theme, tr("Remove the last step"), u"removeDilutionStep"_s, this);
     m_fewerSteps->setEnabled(false);
     auto *hint = plainLabel(tr("Type what is expected, Enter goes down, and let the dilutions be proposed, "
                                "or type them. Left empty: "

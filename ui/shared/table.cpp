@@ -199,7 +199,7 @@ Table::Narrow Table::narrowOf(int column) const
             if (static_cast<int>(word.size()) * widestLetter + beside > narrow.word)
                 narrow.word = std::max(narrow.word, metrics.horizontalAdvance(word) + beside);
         }
-        if (metrics.horizontalAdvance(text) / 2 + beside > narrow.twoLines)
+        if (metrics.horizontalAdvance(text) + beside > narrow.twoLines)
             narrow.twoLines = std::max(narrow.twoLines, widerHalf(text, metrics) + beside);
     }
     const int around = 2 * margin + 2;
