@@ -49,7 +49,7 @@ TEST_F(Print, AWorksheetIsWrittenWithoutADisplayAndWithoutAWord)
     const QString text = textOf(file(u"sheet.pdf"_s));
     for (const QString &part :
          {u"Cider and perry tanks, Monday morning"_s, u"Ice cider, cask 12"_s, u"10 → 20 mL"_s, u"N-1147"_s,
-          u"until 2026-04-15"_s, u"M. Keel"_s, u"page 1 of 1"_s})
+          u"use by 2026-04-15"_s, u"M. Keel"_s, u"page 1 of 1"_s})
         EXPECT_TRUE(text.contains(part)) << part.toStdString();
 }
 

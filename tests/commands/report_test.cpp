@@ -63,7 +63,7 @@ TEST_F(Report, AsARunRecordHoldsTheCalculation)
                     file(u"record.pdf"_s), u"--decimal"_s, u"point"_s, u"--by"_s, u"M. Keel"_s});
     EXPECT_EQ(outcome.status, 0) << outcome.error.toStdString();
     const QString text = textOf(file(u"record.pdf"_s));
-    for (const QString &part : {u"Run record"_s, u"by M. Keel"_s, u"1.387 - 1.375"_s, u"SHA-256 of the run"_s,
+    for (const QString &part : {u"Run record"_s, u"by M. Keel"_s, u"1.387 − 1.375"_s, u"SHA-256 of the run"_s,
                                 u"Plateau " PLATEAU_VERSION ""_s})
         EXPECT_TRUE(text.contains(part)) << part.toStdString();
 }

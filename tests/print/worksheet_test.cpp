@@ -55,7 +55,7 @@ TEST(Worksheet, HoldsEveryTubeWithItsNamePreparationVolumesAndLots)
         EXPECT_TRUE(text.contains(sample.id)) << sample.id.toStdString();
     for (const QString &part :
          {u"Tanks, 48 tubes"_s, u"L-malic acid in wine"_s, u"version 1"_s, u"Working standard"_s,
-          u"standard, 0.2 g/L"_s, u"sample, 5 → 50 mL, 2 → 20 mL"_s, u"B-0226"_s, u"until 2026-09-30"_s,
+          u"standard, 0.2 g/L"_s, u"sample, 5 → 50 mL, 2 → 20 mL"_s, u"B-0226"_s, u"use by 2026-09-30"_s,
           u"SO-0391"_s, u"swirl"_s, u"2026-03-02"_s, u"09:10"_s, u"mix, wait 3 to 5 min"_s,
           u"piston pipette 100 to 1000 µL"_s})
         EXPECT_TRUE(text.contains(part)) << part.toStdString();

@@ -42,12 +42,16 @@ class Model:
     def is_read(self, n):
         return all(self.run.tubes[n]["readings"][name] for name in self.names)
 
+    def named(self, name):
+        """The volume of a component; in the middle of a sentence its name may begin small."""
+        return {key.casefold(): volume for key, volume in self.run.components.items()}[packed(name).casefold()]
+
     def volume_at(self, reading):
         """Everything that was added before that reading; the diluent makes up for the sample."""
         volume = 0.0
         for step in self.run.steps:
             if step.startswith("add "):
-                volume += self.run.components[packed(step[len("add ") :])]
+                volume += self.named(step[len("add ") :])
             elif step == "read " + reading:
                 return volume
         raise ValueError("the steps have no reading " + reading)

@@ -28,8 +28,11 @@ class Pages:
     def __init__(self, pdf):
         text = subprocess.run(["pdftotext", "-layout", "-enc", "UTF-8", pdf, "-"], check=True, capture_output=True).stdout
         self.lines = []
-        for page in text.decode("utf-8").replace("\u00a0", " ").split("\f"):
+        for page in text.decode("utf-8").translate(self.PLAIN).split("\f"):
             self.lines += [line for line in page.split("\n") if not self.is_frame(line)]
+
+    # The signs of paper, each as what is written in a file.
+    PLAIN = {0x00A0: " ", 0x2212: "-", 0x00D7: "x"}
 
     @staticmethod
     def is_frame(line):

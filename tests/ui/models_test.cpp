@@ -297,21 +297,21 @@ TEST_F(Models, SamplesKeepWhatWasFilledInForAName)
     Watch watch(&model);
     const QSignalSpy changed(&model, &QAbstractItemModel::dataChanged);
     model.setNames({u"P-104"_s, u"P-105"_s});
-    EXPECT_TRUE(model.setData(model.index(1, 1), u"5"_s, Qt::EditRole));
-    EXPECT_TRUE(model.setData(model.index(1, 2), u"50"_s, Qt::EditRole));
-    EXPECT_EQ(shown(model, 1, 3), u"10"_s);
-    EXPECT_EQ(shown(model, 0, 3), u"1"_s);
+    EXPECT_TRUE(model.setData(model.index(1, 2), u"5"_s, Qt::EditRole));
+    EXPECT_TRUE(model.setData(model.index(1, 3), u"50"_s, Qt::EditRole));
+    EXPECT_EQ(shown(model, 1, 4), u"10"_s);
+    EXPECT_EQ(shown(model, 0, 4), u"1"_s);
     model.setNames({u"P-103"_s, u"P-104"_s, u"P-105"_s});
-    EXPECT_EQ(shown(model, 2, 3), u"10"_s);
+    EXPECT_EQ(shown(model, 2, 4), u"10"_s);
     EXPECT_FALSE(model.setData(model.index(0, 0), u"other"_s, Qt::EditRole))
         << "names come from the list beside it";
-    EXPECT_TRUE(model.setData(model.index(0, 1), u"5x"_s, Qt::EditRole));
-    EXPECT_EQ(shown(model, 0, 1), u"5x"_s) << "what is no number stays as typed";
-    EXPECT_EQ(shown(model, 0, 3), u"–"_s);
-    EXPECT_FALSE(model.index(0, 1).data(Qt::DecorationRole).value<QIcon>().isNull());
+    EXPECT_TRUE(model.setData(model.index(0, 2), u"5x"_s, Qt::EditRole));
+    EXPECT_EQ(shown(model, 0, 2), u"5x"_s) << "what is no number stays as typed";
+    EXPECT_EQ(shown(model, 0, 4), u"–"_s);
+    EXPECT_FALSE(model.index(0, 2).data(Qt::DecorationRole).value<QIcon>().isNull());
     model.setNames({u"P-105"_s});
     EXPECT_EQ(model.rowCount(), 1);
-    EXPECT_EQ(shown(model, 0, 3), u"10"_s);
+    EXPECT_EQ(shown(model, 0, 4), u"10"_s);
     EXPECT_GE(watch.removed.count(), 1);
 }
 

@@ -92,7 +92,8 @@ TEST(PlanPageWidths, AWideWindowGivesItsRoomToTheForm)
 TEST_F(PlanPage, TheProductGivesWayToWhyASampleWaits)
 {
     plan(u"Queue"_s, {u"P-104"_s});
-    const auto *queue = find<QTableView>(u"planQueue"_s);
+    const auto *queue = window->findChild<QTableView *>(u"planQueue"_s); // behind another tab
+    ASSERT_TRUE(queue);
     const auto isHidden = [queue] { return queue->isColumnHidden(ui::WaitingModel::Product); };
     window->resize(1280, 800);
     EXPECT_TRUE(QTest::qWaitFor(isHidden));

@@ -92,7 +92,7 @@ TEST(ReadColumn, TakesAllOrNothingAndNamesTheFaultyPlaces)
                 ElementsAre(u"line 2, column 2: the line ends with column 1."_s,
                             u"line 3, column 2: the cell is empty."_s));
     EXPECT_THAT(faultsOf(u"0.512\n\"0.498\n"_s),
-                ElementsAre(u"line 2, column 1: A quotation mark has no partner in the line."_s));
+                ElementsAre(u"line 2, column 1: a quotation mark has no partner in the line."_s));
     EXPECT_THAT(
         faultsOf(u"0.512\n> 3.0\n"_s),
         ElementsAre(

@@ -205,7 +205,7 @@ TEST(RunReader, OneFaultGivesOneProblem)
         {{"/tubes/4/spoilt", "true"}, "/tubes/4/spoilt", "expected text"},
         {{"/tubes/4/spoilt", R"("a\nb")"}, "/tubes/4/spoilt", "the reason cannot be used"},
         {{"/tubes/0/readings", "[0.1, 0.2]"}, "/tubes/0/readings", "an object of readings"},
-        {{"/tubes/0/readings/A1", "null"}, "/tubes/0/readings/A1", "leave a reading out"},
+        {{"/tubes/0/readings/A1", "null"}, "/tubes/0/readings/A1", "leave out a reading"},
         {{"/tubes/0/readings/A1", R"("0.1")"}, "/tubes/0/readings/A1", "found text"},
         {{"/tubes/0/readings/A1", "[]"}, "/tubes/0/readings/A1", "at least one reading"},
         {{"/tubes/0/readings/A1", "[0.1]"}, "/tubes/0/readings/A1/0", "expected an object, found a number"},
