@@ -348,9 +348,9 @@ TEST_F(Models, SamplesGrowColumnsForSolidsAndDilutionSteps)
     EXPECT_EQ(model.columnCount(), before + 2);
     model.setDilutionSteps(2);
     EXPECT_EQ(model.columnCount(), before + 4);
-    for (const auto &[column, text] : {std::pair{3, u"5"_s}, {4, u"50"_s}, {5, u"2"_s}, {6, u"50"_s}})
+    for (const auto &[column, text] : {std::pair{4, u"5"_s}, {5, u"50"_s}, {6, u"2"_s}, {7, u"50"_s}})
         EXPECT_TRUE(model.setData(model.index(0, column), text, Qt::EditRole));
-    EXPECT_EQ(shown(model, 0, 7), u"250"_s);
+    EXPECT_EQ(shown(model, 0, 8), u"250"_s);
 }
 
 TEST_F(Models, AResultOfUsedUpReagentIsOnlyKnownToBeLarger)

@@ -536,7 +536,7 @@ TEST_F(PipetteScreen, GoesOnWithTheNextLotWhereOneIsUsedUp)
     EXPECT_EQ(action(), u"Tube 4: add 1\u00a0mL buffer pH 9"_s);
     EXPECT_TRUE(noticeText().contains(u"lot B-1 is used up"_s)) << noticeText().toStdString();
     EXPECT_TRUE(lot->currentText().startsWith(u"B-2"_s)) << lot->currentText().toStdString();
-    EXPECT_FALSE(labelText(u"pipetteHints"_s).contains(u"B-2"_s)) << "it is enough for all that are due";
+    EXPECT_FALSE(window->findChild<QLabel *>(u"pipetteHints"_s)->text().contains(u"B-2"_s)) << "it is enough for all that are due";
     type(u"*"_s);
     const auto made = book->load(id).marks;
     ASSERT_EQ(made.size(), 4U);

@@ -200,6 +200,7 @@ TEST_F(ReadActs, ALongNameGoesOnOnAnotherLine)
             tube.sample = run.samples[0].id;
     }
     openAt(addRun(run));
+    window->resize(1280, 800);
     const auto *table = find<ui::Table>(u"readingsTable"_s);
     const auto isSettled = [table] {
         return table->rowHeight(2) > table->rowHeight(0) && !table->isCut(table->model()->index(2, 1));

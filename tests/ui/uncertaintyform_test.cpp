@@ -57,7 +57,7 @@ TEST_F(UncertaintyOfANewRun, IsTheLaboratorysAndSaysWhoseItIs)
               labelText(u"uncertaintyAbsorbanceOwner"_s));
     EXPECT_EQ(fieldText(u"uncertaintyTotalVolume"_s), u"0.568"_s);
     EXPECT_TRUE(labelText(u"uncertaintyAbsorptivityOwner"_s).contains(u"common practice, no source"_s));
-    EXPECT_TRUE(labelText(u"uncertaintySummary"_s).contains(u"Books, Laboratory: 3 of 7."_s))
+    EXPECT_TRUE(labelText(u"uncertaintySummary"_s).contains(u"Still common practice: 3 of 7;"_s))
         << labelText(u"uncertaintySummary"_s).toStdString();
     const notebook::StoredRun stored = putOnBench();
     EXPECT_EQ(stored.run.uncertainty, planning::inputsFor(stored.method, laboratory, stored.run))
