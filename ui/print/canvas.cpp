@@ -62,7 +62,13 @@ QString loosened(const QString &text, double width, const QFontMetricsF &metrics
         const bool isHeld = run.contains(QChar::Nbsp) || run.contains(narrowNoBreakSpace) || run.contains(wordJoiner);
         if (!isHeld || metrics.horizontalAdvance(run) <= width)
             continue;
-        run.replace(QChar::Nbsp, u' ').replace(narrowNoBreakSpace, u' ').remove(wordJoiner);
+        run.replace(QChar::Nbsp, u' ').replace(narrowNoBreakSpace, u' ');
+        QStringList words = run.split(u' ');
+        for (QString &word : words) {
+            if (metrics.horizontalAdvance(word) > width)
+                word.remove(wordJoiner); // else a unit stays whole
+        }
+        run = words.join(u' ');
     }
     return runs.join(u' ');
 }
