@@ -12540,7 +12540,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>S&amp;tand</translation>
         </message>
         <message>
-            <source>Decision ru&amp;le</source>
+            <source>D&amp;ecision rule</source>
             <translation>Entscheidun&amp;gsregel</translation>
         </message>
         <message>
@@ -12560,7 +12560,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Spei&amp;chern</translation>
         </message>
         <message>
-            <source>R&amp;emove</source>
+            <source>Remove</source>
             <translation>Ent&amp;fernen</translation>
         </message>
         <message>

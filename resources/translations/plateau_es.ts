@@ -12540,7 +12540,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>A f&amp;echa de</translation>
         </message>
         <message>
-            <source>Decision ru&amp;le</source>
+            <source>D&amp;ecision rule</source>
             <translation>&amp;Regla de decisión</translation>
         </message>
         <message>
@@ -12560,7 +12560,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Gu&amp;ardar</translation>
         </message>
         <message>
-            <source>R&amp;emove</source>
+            <source>Remove</source>
             <translation>&amp;Quitar</translation>
         </message>
         <message>

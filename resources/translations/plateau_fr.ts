@@ -12540,7 +12540,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Source d&amp;atée du</translation>
         </message>
         <message>
-            <source>Decision ru&amp;le</source>
+            <source>D&amp;ecision rule</source>
             <translation>Règle de &amp;décision</translation>
         </message>
         <message>
@@ -12560,7 +12560,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Enre&amp;gistrer</translation>
         </message>
         <message>
-            <source>R&amp;emove</source>
+            <source>Remove</source>
             <translation>Enle&amp;ver</translation>
         </message>
         <message>

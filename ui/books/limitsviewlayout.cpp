@@ -145,7 +145,7 @@ QWidget *LimitsView::buildForm()
 
 void LimitsView::buildRule(QWidget *host)
 {
-    m_rule = addBox(tr("Decision ru&le"), u"limitRule"_s, false);
+    m_rule = addBox(tr("D&ecision rule"), u"limitRule"_s, false);
     for (const DecisionRule rule : {DecisionRule::SimpleAcceptance, DecisionRule::GuardedAcceptance,
                                     DecisionRule::GuardedRejection, DecisionRule::GuardedBoth})
         offer(m_rule, rule, decisionRuleName(rule));
@@ -173,7 +173,7 @@ QWidget *LimitsView::buildSide()
     auto *caption = new QLabel(tr("&Reason for the change"), side);
     caption->setBuddy(m_reason);
     auto *keep = button(m_theme, tr("&Save"), u"saveLimit"_s, side);
-    m_remove = button(m_theme, tr("R&emove"), u"removeLimit"_s, side);
+    m_remove = button(m_theme, tr("Remove"), u"removeLimit"_s, side);
     auto *buttons = new QHBoxLayout;
     buttons->addWidget(keep);
     buttons->addWidget(m_remove);

@@ -89,7 +89,7 @@ RunListView::RunListView(const Theme &theme, BenchSession &session, QWidget *par
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setSelectionMode(QAbstractItemView::ExtendedSelection);
     m_table->setFlexibleColumn(RunsModel::Samples); // of many, the first ones
-    m_table->setFlexibleMinimum(12);
+    m_table->setFlexibleMinimum(9);
     m_table->setWholeColumn(RunsModel::Title);
     m_table->setWholeColumn(RunsModel::Method);
     m_table->setLimit(widestColumn);

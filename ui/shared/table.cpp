@@ -329,7 +329,11 @@ QSize Table::wrappedSize(const QModelIndex &index) const
 {
     QStyleOptionViewItem option;
     initViewItemOption(&option);
-    option.rect = QRect(0, 0, columnWidth(index.column()), 1); // words wrap at the width of a rectangle that is not empty
+    // A style that lays out words beside an icon counts the margins around the icon once less than when it paints them.
+    const int margins = 2 * (style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, this) + 1);
+    const int beside = index.data(Qt::DecorationRole).isValid() ? margins : 0;
+    // Words wrap at the width of a rectangle that is not empty.
+    option.rect = QRect(0, 0, std::max(1, columnWidth(index.column()) - beside), 1);
     option.features.setFlag(QStyleOptionViewItem::WrapText);
     return itemDelegateForIndex(index)->sizeHint(option, index);
 }
