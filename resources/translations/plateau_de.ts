@@ -19647,7 +19647,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Decided by</source>
-            <translation>Entschieden von</translation>
+            <translation>Bewertet von</translation>
         </message>
         <message>
             <source>Checks that failed</source>

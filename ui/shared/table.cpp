@@ -202,10 +202,9 @@ Table::Narrow Table::narrowOf(int column) const
         if (metrics.horizontalAdvance(text) + beside > narrow.twoLines)
             narrow.twoLines = std::max(narrow.twoLines, widerHalf(text, metrics) + beside);
     }
-    const int around = 2 * margin + 2;
-    const int aroundLines = 2 * margin + charactersWide(1); // lines are broken by fractions of a pixel, and each counts
+    const int around = 2 * margin + 2; // lines are broken by fractions of a pixel, and each counts
     return {std::max(narrow.word + around, m_wrappedHeader->narrowest(column)),
-            std::max(narrow.twoLines + aroundLines, m_wrappedHeader->inTwoLines(column))};
+            std::max(narrow.twoLines + around, m_wrappedHeader->inTwoLines(column))};
 }
 
 QFontMetrics Table::metricsOf(const QModelIndex &index) const

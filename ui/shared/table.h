@@ -30,7 +30,7 @@ public:
         TwoLines, ///< in every row, whatever it holds: no row is measured, of lists without an end
         AsNeeded  ///< each row is as high as its words need, up to mostLines; beyond mostMeasured rows as TwoLines
     };
-    static constexpr int mostLines = 6;
+    static constexpr int mostLines = 8;
     /// Of a list that is longer the rows are not measured one by one.
     static constexpr int mostMeasured = 300;
 
