@@ -328,6 +328,10 @@ QSize Table::wrappedSize(const QModelIndex &index) const
 {
     QStyleOptionViewItem option;
     initViewItemOption(&option);
+    option.features.setFlag(QStyleOptionViewItem::WrapText, false);
+    const QSize inOneLine = itemDelegateForIndex(index)->sizeHint(option, index);
+    if (inOneLine.width() <= columnWidth(index.column()))
+        return inOneLine;
     // A style that lays out words beside an icon counts the margins around the icon once less than when it paints them.
     const int margins = 2 * (style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, this) + 1);
     const int beside = index.data(Qt::DecorationRole).isValid() ? margins : 0;
