@@ -12561,7 +12561,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Remove</source>
-            <translation>Ent&amp;fernen</translation>
+            <translation>Entfernen</translation>
         </message>
         <message>
             <source>As it is called where samples are registered.</source>
@@ -19842,7 +19842,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Remove the last step</source>
-            <translation>Letzten Schritt ent&amp;fernen</translation>
+            <translation>Letzten Schritt entfernen</translation>
         </message>
         <message>
             <source>Type what is expected, Enter goes down, and let the dilutions be proposed, or type them. Left empty: undiluted, and the method's own volume in the tube.</source>

@@ -12561,7 +12561,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Remove</source>
-            <translation>&amp;Quitar</translation>
+            <translation>Quitar</translation>
         </message>
         <message>
             <source>As it is called where samples are registered.</source>
@@ -19842,7 +19842,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Remove the last step</source>
-            <translation>&amp;Quitar el último paso</translation>
+            <translation>Quitar el último paso</translation>
         </message>
         <message>
             <source>Type what is expected, Enter goes down, and let the dilutions be proposed, or type them. Left empty: undiluted, and the method's own volume in the tube.</source>

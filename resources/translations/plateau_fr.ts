@@ -12561,7 +12561,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Remove</source>
-            <translation>Enle&amp;ver</translation>
+            <translation>Enlever</translation>
         </message>
         <message>
             <source>As it is called where samples are registered.</source>
@@ -19842,7 +19842,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Remove the last step</source>
-            <translation>Enlever la derni&amp;ère étape</translation>
+            <translation>Enlever la dernière étape</translation>
         </message>
         <message>
             <source>Type what is expected, Enter goes down, and let the dilutions be proposed, or type them. Left empty: undiluted, and the method's own volume in the tube.</source>
