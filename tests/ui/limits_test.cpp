@@ -232,7 +232,7 @@ TEST_F(LimitsBook, OneIsTakenAwayWithAReason)
     expectSaid(u"say why"_s);
     EXPECT_EQ(book->specifications().size(), 1U);
     type(u"customer gone"_s);
-    press(Qt::Key_E, Qt::AltModifier);
+    find<QPushButton>(u"removeLimit"_s)->click();
     ASSERT_TRUE(waitFor([this] { return book->specifications().empty(); }));
     EXPECT_EQ(book->specificationsSaving()->version, 2);
 }
