@@ -349,7 +349,8 @@ void MainWindow::showPage(QWidget *page)
 {
     const bool leavesRack = rackOnShow() && page != rackOnShow();
     m_pages->setCurrentWidget(page);
-    if (rackOnShow() || leavesRack)
+    const bool isOnlyKeptSpace = m_notice->sentence().isEmpty();
+    if (rackOnShow() || leavesRack || isOnlyKeptSpace)
         m_notice->clear();
     if (leavesRack)
         sayUnstored();

@@ -209,6 +209,43 @@ TEST(Notice, WhatIsDoneLeavesWithTheNextActOnceItCouldBeRead)
     EXPECT_EQ(notice.sentence(), u"Look here."_s) << "it is another sentence";
 }
 
+TEST(Notice, WhatStandsBelowStaysWhereItIsUntilThePageIsLeft)
+{
+    const Theme theme;
+    QWidget window;
+    auto *page = new QWidget(&window);
+    auto *notice = new Notice(theme, page);
+    auto *field = new QLineEdit(page);
+    auto *column = new QVBoxLayout(page);
+    column->addWidget(notice);
+    column->addWidget(field);
+    column->addStretch();
+    page->resize(600, 400);
+    window.resize(600, 400);
+    window.show();
+    QApplication::processEvents();
+    const int without = field->y();
+    notice->sayDone(u"a.pdf was written."_s, 0);
+    QApplication::processEvents();
+    const int with = field->y();
+    ASSERT_GT(with, without);
+    QTest::keyClick(field, Qt::Key_A);
+    QApplication::processEvents();
+    EXPECT_TRUE(notice->isHidden());
+    EXPECT_EQ(field->y(), with) << "it would leave the hand that is about to click it";
+    page->hide();
+    page->show();
+    QApplication::processEvents();
+    EXPECT_EQ(field->y(), without) << "no gap stays behind";
+    notice->sayDone(u"b.pdf was written."_s, 0);
+    notice->moveOn();
+    QApplication::processEvents();
+    EXPECT_EQ(field->y(), with);
+    notice->clear();
+    QApplication::processEvents();
+    EXPECT_EQ(field->y(), without);
+}
+
 /// A field as it stands in a window, with the keys in it.
 class AnOfferField : public ::testing::Test
 {

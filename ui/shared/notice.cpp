@@ -61,6 +61,7 @@ Notice::Notice(const Theme &theme, QWidget *parent)
 void Notice::say(State state, const QString &sentence)
 {
     stay();
+    giveSpaceBack();
     m_state = state;
     m_text->setText(shownNumbers(sentence));
     dress();
@@ -84,8 +85,38 @@ void Notice::stay()
     m_isLeaving = false;
 }
 
+/// What is below would move under a hand that is about to click it: the space is kept until the page is left or there is
+/// something else to say.
+void Notice::leave()
+{
+    const int kept = height();
+    clear();
+    keepSpace(kept);
+    parentWidget()->installEventFilter(this);
+}
+
+void Notice::keepSpace(int height)
+{
+    QSizePolicy policy = sizePolicy();
+    policy.setRetainSizeWhenHidden(height > 0);
+    setSizePolicy(policy);
+    setMinimumHeight(height);
+}
+
+void Notice::giveSpaceBack()
+{
+    if (!sizePolicy().retainSizeWhenHidden())
+        return;
+    parentWidget()->removeEventFilter(this);
+    keepSpace(0);
+}
+
 bool Notice::eventFilter(QObject *watched, QEvent *event)
 {
+    if (watched == parentWidget() && event->type() == QEvent::Hide) {
+        giveSpaceBack();
+        return false;
+    }
     if (!m_isLeaving || !isActHere(*event) || !watched->isWidgetType() || !m_readBy.hasExpired())
         return false;
     if (const auto *widget = static_cast<const QWidget *>(watched); widget == this || isAncestorOf(widget))
@@ -95,7 +126,7 @@ bool Notice::eventFilter(QObject *watched, QEvent *event)
         this,
         [this] {
             if (m_isLeaving && m_readBy.hasExpired())
-                clear();
+                leave();
         },
         Qt::QueuedConnection);
     return false;
@@ -103,13 +134,16 @@ bool Notice::eventFilter(QObject *watched, QEvent *event)
 
 void Notice::moveOn()
 {
-    if (!m_isLeaving || m_readBy.hasExpired())
+    if (!m_isLeaving)
         clear();
+    else if (m_readBy.hasExpired())
+        leave();
 }
 
 void Notice::clear()
 {
     stay();
+    giveSpaceBack();
     m_text->clear();
     hide();
 }

@@ -37,6 +37,9 @@ protected:
 private:
     void dress();
     void stay();
+    void leave();
+    void keepSpace(int height);
+    void giveSpaceBack();
 
     const Theme &m_theme;
     QLabel *m_shape;
