@@ -19,7 +19,7 @@ using namespace Qt::StringLiterals;
 namespace plateau::ui {
 
 SamplesTable::SamplesTable(const Theme &theme, SamplesModel *model, QWidget *parent)
-    : Table(theme, model, tr("What is planned for each sample"), u"samples"_s, parent)
+    : SidewaysTable(theme, model, tr("What is planned for each sample"), u"samples"_s, parent)
 {
     setItemDelegate(new SampleCellDelegate(theme, this));
     setWrap(Wrap::AsNeeded);
@@ -52,7 +52,7 @@ void SamplesTable::keyPressEvent(QKeyEvent *event)
     if (event->matches(QKeySequence::Paste))
         paste();
     else
-        Table::keyPressEvent(event);
+        SidewaysTable::keyPressEvent(event);
 }
 
 void SamplesTable::paste()
@@ -92,7 +92,7 @@ bool SamplesTable::isKeyed(int column) const
 QModelIndex SamplesTable::moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers)
 {
     if ((action != MoveNext && action != MovePrevious) || !currentIndex().isValid())
-        return Table::moveCursor(action, modifiers);
+        return SidewaysTable::moveCursor(action, modifiers);
     const int by = action == MoveNext ? 1 : -1;
     const int columns = model()->columnCount();
     int place = currentIndex().row() * columns + currentIndex().column() + by;
@@ -105,7 +105,7 @@ QModelIndex SamplesTable::moveCursor(CursorAction action, Qt::KeyboardModifiers 
 
 void SamplesTable::focusInEvent(QFocusEvent *event)
 {
-    Table::focusInEvent(event);
+    SidewaysTable::focusInEvent(event);
     // After the form has brought the table into view as a whole.
     QMetaObject::invokeMethod(this, &SamplesTable::showCurrent, Qt::QueuedConnection);
     // Nothing is keyed in the column of the names.
@@ -124,7 +124,7 @@ void SamplesTable::focusInEvent(QFocusEvent *event)
 /// move away below the pointer.
 void SamplesTable::currentChanged(const QModelIndex &current, const QModelIndex &previous)
 {
-    Table::currentChanged(current, previous);
+    SidewaysTable::currentChanged(current, previous);
     const QWidget *focus = QApplication::focusWidget();
     if (focus && (focus == this || isAncestorOf(focus)))
         showCurrent();
@@ -141,7 +141,7 @@ void SamplesTable::showCurrent()
 void SamplesTable::closeEditor(QWidget *editor, QAbstractItemDelegate::EndEditHint hint)
 {
     const bool on = hint == QAbstractItemDelegate::SubmitModelCache;
-    Table::closeEditor(editor, on ? QAbstractItemDelegate::NoHint : hint);
+    SidewaysTable::closeEditor(editor, on ? QAbstractItemDelegate::NoHint : hint);
     if (on)
         goDown();
 }

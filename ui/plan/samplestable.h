@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
-#include "ui/shared/table.h"
+#include "ui/shared/sidewaystable.h"
 
 namespace plateau::ui {
 
@@ -10,7 +10,7 @@ class SamplesModel;
 
 /// The samples of a plan, filled in down a column: Enter goes to the sample below, and what is pasted fills
 /// the cells from the chosen one on, as it stood in a spreadsheet.
-class SamplesTable : public Table
+class SamplesTable : public SidewaysTable
 {
     Q_OBJECT
 

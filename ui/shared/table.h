@@ -65,6 +65,7 @@ public:
     void scrollTo(const QModelIndex &index, ScrollHint hint = EnsureVisible) override;
 
 protected:
+    WrappedHeader &wrappedHeader() { return *m_wrappedHeader; }
     void resizeEvent(QResizeEvent *event) override;
     /// Words have other widths in another font.
     void changeEvent(QEvent *event) override;

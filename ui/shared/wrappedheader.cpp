@@ -4,6 +4,7 @@
 
 #include "ui/shared/shownnumbers.h"
 
+#include <QPainter>
 #include <QRegularExpression>
 #include <QStyle>
 #include <QStyleOptionHeader>
@@ -84,6 +85,22 @@ QSize WrappedHeader::sizeHint() const
         hint.setHeight(std::max(hint.height(), words + around));
     }
     return hint;
+}
+
+void WrappedHeader::setKeptWidth(int width)
+{
+    // As often as it is said: what is scrolled is moved as a picture, the kept heading with it.
+    m_keptWidth = width;
+    viewport()->update();
+}
+
+void WrappedHeader::paintEvent(QPaintEvent *event)
+{
+    QHeaderView::paintEvent(event);
+    if (m_keptWidth == 0 || count() == 0)
+        return;
+    QPainter painter(viewport());
+    paintSection(&painter, QRect(0, 0, m_keptWidth, viewport()->height()), 0);
 }
 
 void WrappedHeader::initStyleOptionForIndex(QStyleOptionHeader *option, int section) const

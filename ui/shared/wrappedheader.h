@@ -23,8 +23,11 @@ public:
     int inTwoLines(int section) const;
     int inOneLine(int section) const { return sectionSizeHint(section); }
     QSize sizeHint() const override;
+    /// Of the first heading, which stays at the left edge over what went below it; 0 for a header that has none.
+    void setKeptWidth(int width);
 
 protected:
+    void paintEvent(QPaintEvent *event) override;
     void initStyleOptionForIndex(QStyleOptionHeader *option, int section) const override;
 
 private:
@@ -34,6 +37,8 @@ private:
     /// What its words have got as it is now.
     int wordRoom(int section) const;
     bool isBroken(int section) const;
+
+    int m_keptWidth = 0;
 };
 
 } // namespace plateau::ui
