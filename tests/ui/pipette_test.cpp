@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/ui/bench.h"
+#include "ui/bench/beyondbook.h"
 #include "ui/bench/pipettemodel.h"
 
 #include <QComboBox>
@@ -585,6 +586,85 @@ TEST_F(PipetteScreen, AsksOnceBeforeMoreIsTakenOfALotThanItHolds)
     const auto made = book->load(id).marks;
     ASSERT_EQ(made.size(), 4U);
     EXPECT_EQ(made[3].lot, only) << "somebody knows better than the book";
+}
+
+TEST_F(PipetteScreen, TheKeyFromAnywhereTakesMoreOfALotOnlyOnceThatWasConfirmed)
+{
+    run::Run run = exampleRun();
+    run.lots = {{u"buffer"_s, u"B-1"_s, QDate(2027, 1, 31)}};
+    const notebook::LotId only =
+        book->lots().receive({u"Buffer pH 9"_s, u"B-1"_s, QDate(2027, 1, 31), {}}, 1.5, u"M. Lindqvist"_s);
+    const notebook::RunId id = addRun(run);
+    open();
+    press(Qt::Key_F9);
+    ASSERT_EQ(marks(id), 1);
+    for (int time = 0; time < 2; ++time) { // pressed again it is no answer: nobody asked here
+        press(Qt::Key_F9);
+        EXPECT_EQ(marks(id), 1) << "by the book 0.5 mL are left, and a tube takes 1 mL";
+        EXPECT_TRUE(noticeText().contains(u"Nothing was ticked: by the book lot B-1 does not hold another tube"_s))
+            << noticeText().toStdString();
+        EXPECT_TRUE(noticeText().contains(u"On the Pipette page"_s)) << "where to confirm it";
+    }
+    press(Qt::Key_Space); // asked on the page
+    ASSERT_EQ(marks(id), 1);
+    press(Qt::Key_F9);
+    EXPECT_EQ(marks(id), 1) << "asked is not confirmed";
+    press(Qt::Key_Space);
+    ASSERT_EQ(marks(id), 2);
+    press(Qt::Key_F9);
+    const auto made = book->load(id).marks;
+    ASSERT_EQ(made.size(), 3U) << noticeText().toStdString();
+    EXPECT_EQ(made[2].lot, only);
+    book->lots().receive({u"Buffer pH 9"_s, u"B-2"_s, QDate(2027, 6, 30), {}}, 10, u"M. Lindqvist"_s);
+    press(Qt::Key_F9);
+    EXPECT_EQ(marks(id), 3) << "more was to be taken of the first only for want of another one";
+    EXPECT_TRUE(noticeText().contains(u"which lot comes next"_s)) << noticeText().toStdString();
+}
+
+TEST_F(PipetteScreen, TheKeyFromAnywhereStaysWithALotThatWasChosenAgainstTheBook)
+{
+    run::Run run = exampleRun();
+    run.lots = {{u"buffer"_s, u"B-1"_s, QDate(2027, 1, 31)}};
+    const notebook::LotId first =
+        book->lots().receive({u"Buffer pH 9"_s, u"B-1"_s, QDate(2027, 1, 31), {}}, 0.5, u"M. Lindqvist"_s);
+    book->lots().receive({u"Buffer pH 9"_s, u"B-2"_s, QDate(2027, 6, 30), {}}, 10, u"M. Lindqvist"_s);
+    const notebook::RunId id = addRun(run);
+    open();
+    const auto *lot = find<QComboBox>(u"pipetteLot"_s);
+    ASSERT_TRUE(lot->currentText().startsWith(u"B-2"_s)) << "by the book";
+    press(Qt::Key_L, Qt::AltModifier);
+    press(Qt::Key_Up);
+    press(Qt::Key_Return);
+    ASSERT_TRUE(lot->currentText().startsWith(u"B-1"_s)) << lot->currentText().toStdString();
+    press(Qt::Key_F9);
+    EXPECT_EQ(marks(id), 0) << "chosen, and not yet taken";
+    press(Qt::Key_Space);
+    ASSERT_EQ(marks(id), 1);
+    press(Qt::Key_F9);
+    const auto made = book->load(id).marks;
+    ASSERT_EQ(made.size(), 2U) << noticeText().toStdString();
+    EXPECT_EQ(made[1].lot, first);
+    press(Qt::Key_L, Qt::AltModifier);
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    ASSERT_TRUE(lot->currentText().startsWith(u"B-2"_s)) << lot->currentText().toStdString();
+    press(Qt::Key_F9);
+    EXPECT_EQ(marks(id), 2) << "another one was chosen since";
+}
+
+TEST(BeyondBook, CountsForThatRunReagentAndLotUntilAnotherIsChosen)
+{
+    using Why = ui::BeyondBook::Why;
+    ui::BeyondBook book;
+    EXPECT_EQ(book.why({1}, u"Buffer"_s, {7}), std::nullopt);
+    book.confirm({1}, u"Buffer"_s, {7}, Why::NoOther);
+    book.confirm({1}, u"Water"_s, {7}, Why::Chosen);
+    EXPECT_EQ(book.why({1}, u"Buffer"_s, {7}), Why::NoOther);
+    EXPECT_EQ(book.why({2}, u"Buffer"_s, {7}), std::nullopt) << "another rack";
+    EXPECT_EQ(book.why({1}, u"Buffer"_s, {8}), std::nullopt) << "another lot";
+    book.forget({1}, u"Buffer"_s);
+    EXPECT_EQ(book.why({1}, u"Buffer"_s, {7}), std::nullopt);
+    EXPECT_EQ(book.why({1}, u"Water"_s, {7}), Why::Chosen);
 }
 
 TEST_F(PipetteScreen, TakesTheLotThatCameAfterItWasAskedForOne)

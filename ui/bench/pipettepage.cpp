@@ -302,6 +302,8 @@ void PipettePage::rememberSource()
     if (const auto lot = m_panel->lot(); lot != sourceOf(at).lot) {
         const bool isIn = m_sheet.pipetted(at) != nullptr;
         m_chosenLots[{m_id, contentWords(m_sheet, at), isIn}] = {lot, at, !isEnough(lot, at)};
+        if (!isIn)
+            m_session.beyondBook().forget(m_id, contentWords(m_sheet, at));
         m_panel->setHints(hintsAt(at, sourceOf(at)));
     }
     m_chosenPipettes[pipetteKey(at)] = m_panel->pipette();
