@@ -16,7 +16,8 @@ const Lot *containerOf(const QString &lot, const QString &reagent, const std::ve
 {
     const Lot *best = nullptr;
     for (const Lot &one : lots) {
-        if (!one.isDry && one.lot == lot && isSameReagent(one.reagent, reagent) && (!best || isUsedBefore(one, *best)))
+        if (!one.isDry && one.lot == lot && isSameReagent(one.reagent, reagent) &&
+            (!best || isUsedBefore(one, *best)))
             best = &one;
     }
     return best;

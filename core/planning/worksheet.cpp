@@ -153,7 +153,8 @@ bool isTubesOwn(const Round::Dose &dose, const run::Tube &tube)
                                        (tube.spike && dose.content == tube.spike->standard));
 }
 
-std::vector<ReagentDose> dosesOf(const QString &reagent, const std::vector<Round> &rounds, const run::Run &run)
+std::vector<ReagentDose> dosesOf(const QString &reagent, const std::vector<Round> &rounds,
+                                 const run::Run &run)
 {
     std::vector<ReagentDose> doses;
     for (std::size_t round = 0; round < rounds.size(); ++round) {

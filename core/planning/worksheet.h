@@ -60,9 +60,10 @@ struct ReagentDose {
     double volume_mL = 0;
     bool operator==(const ReagentDose &) const = default;
 };
-/// All of a reagent, also where it stands in for something else, in the order of the bench: round after round, each over
-/// all tubes.
-std::vector<ReagentDose> dosesOf(const QString &reagent, const std::vector<Round> &rounds, const run::Run &run);
+/// All of a reagent, also where it stands in for something else, in the order of the bench: round after
+/// round, each over all tubes.
+std::vector<ReagentDose> dosesOf(const QString &reagent, const std::vector<Round> &rounds,
+                                 const run::Run &run);
 
 /// The smallest pipette of the laboratory that makes the volume; empty where none does.
 QString pipetteFor(double volume_mL, const Glassware &glassware);

@@ -12,8 +12,9 @@
 
 namespace plateau::ui {
 
-/// Where a person went on, on the worksheet, to take more of a lot than it holds by the book. Whoever ticks from elsewhere
-/// goes by it and asks nothing; where it does not stand here, only the worksheet asks. While the program runs.
+/// Where a person went on, on the worksheet, to take more of a lot than it holds by the book. Whoever ticks
+/// from elsewhere goes by it and asks nothing; where it does not stand here, only the worksheet asks. While
+/// the program runs.
 class BeyondBook
 {
 public:

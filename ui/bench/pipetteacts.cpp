@@ -120,7 +120,8 @@ void PipettePage::confirmBeyondBook(const std::vector<Dosing> &dosings)
     for (const Dosing &dosing : dosings) {
         const PipettePanel::Source source = sourceOf(dosing);
         // Of a tube that was read without a tick nobody asked.
-        if (m_sheet.stateOf(dosing) != PipetteSheet::State::Due || source.isShort || isEnough(source.lot, dosing))
+        if (m_sheet.stateOf(dosing) != PipetteSheet::State::Due || source.isShort ||
+            isEnough(source.lot, dosing))
             continue;
         const LotChoice *choice = choiceFor(dosing);
         m_session.beyondBook().confirm(m_id, contentWords(m_sheet, dosing), *source.lot,

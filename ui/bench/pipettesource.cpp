@@ -168,9 +168,11 @@ QString lotHint(const PipettePanel::Source &source, const PipetteSheet &sheet, c
     const int tubes = static_cast<int>(then - turns.begin());
     if (tubes == 0)
         return PipetteSourceWords::tr("By the book lot %1 does not hold what this tube takes.").arg(own->lot);
-    return *then ? PipetteSourceWords::tr("Lot %1 is enough for %n tubes more; then take lot %2.", nullptr, tubes)
+    return *then ? PipetteSourceWords::tr("Lot %1 is enough for %n tubes more; then take lot %2.", nullptr,
+                                          tubes)
                        .arg(own->lot, planning::lotWith(**then, inHand)->lot)
-                 : PipetteSourceWords::tr("Lot %1 is enough for %n tubes more, and no other lot is fit.", nullptr, tubes)
+                 : PipetteSourceWords::tr("Lot %1 is enough for %n tubes more, and no other lot is fit.",
+                                          nullptr, tubes)
                        .arg(own->lot);
 }
 

@@ -15,8 +15,8 @@ namespace plateau::ui {
 
 class Stores;
 
-/// Those in hand, and those that the run took from and that are used up: what is ticked is told by their names, and what
-/// comes is held against them.
+/// Those in hand, and those that the run took from and that are used up: what is ticked is told by their
+/// names, and what comes is held against them.
 std::vector<planning::Lot> lotsFor(const notebook::StoredRun &stored, const Stores &stores);
 
 /// From which lot and with which pipette a dose is taken as long as nobody says otherwise: the lot that was
@@ -27,7 +27,8 @@ PipettePanel::Source plannedSource(const PipetteSheet &sheet, const Dosing &dosi
                                    const std::vector<planning::Lot> &inHand,
                                    const planning::Glassware &glassware);
 
-/// The lot that was ticked last of that reagent in this run, else the one the run names; nothing where neither is in hand.
+/// The lot that was ticked last of that reagent in this run, else the one the run names; nothing where
+/// neither is in hand.
 std::optional<notebook::LotId> lotInUse(const PipetteSheet &sheet, const QString &reagent,
                                         const std::vector<planning::Lot> &inHand);
 
