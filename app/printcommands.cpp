@@ -7,10 +7,13 @@
 #include "app/printarguments.h"
 #include "app/runfile.h"
 #include "core/notebook/notebook.h"
+#include "ui/bench/lotsonpaper.h"
 #include "ui/print/pdf.h"
 #include "ui/print/worksheetpdf.h"
 
 #include <QCoreApplication>
+
+#include <utility>
 
 namespace plateau::app {
 
@@ -26,6 +29,7 @@ struct Source {
     exchange::RunDocument document;
     /// Of the notebook, where one is named.
     std::optional<planning::Laboratory> laboratory;
+    std::vector<planning::Lot> lots{};
 };
 
 /// Nothing after standard error said why.
@@ -37,9 +41,11 @@ std::optional<Source> sourceOf(const PrintArguments &given)
         if (!document)
             return std::nullopt;
         Source source{std::move(*document), std::nullopt};
-        if (!given.notebook.isEmpty())
-            source.laboratory =
-                notebook::Notebook::open(given.notebook, notebook::Access::ReadOnly)->laboratory();
+        if (!given.notebook.isEmpty()) {
+            const auto book = notebook::Notebook::open(given.notebook, notebook::Access::ReadOnly);
+            source.laboratory = book->laboratory();
+            source.lots = std::as_const(*book).lots().inHand();
+        }
         return source;
     } catch (const notebook::Failure &failure) {
         unusableNotebook(given.notebook, failure);
@@ -70,6 +76,8 @@ int printWorksheet(const QStringList &arguments)
     if (source->laboratory) {
         content.laboratory = laboratory.name;
         content.rackColumns = laboratory.rackColumns;
+        content.lotsByRound = ui::lotsOnPaper({content.method, content.run, content.rounds, {}}, source->lots,
+                                              QDateTime::currentDateTime());
     }
     return saved(given.pdf, ui::worksheetPdf(content, given.paper));
 }

@@ -5,6 +5,7 @@
 #include "core/exchange/writers.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/labelprinting.h"
+#include "ui/bench/pipettesource.h"
 #include "ui/bench/printing.h"
 #include "ui/bench/stores.h"
 #include "ui/print/worksheetpdf.h"
@@ -53,7 +54,8 @@ void RunPapers::saveWorksheet(notebook::RunId id, QWidget *over)
     m_notice.clear();
     guarded(m_notice, [&] {
         const notebook::StoredRun stored = m_session.load(id);
-        const WorksheetContent content = worksheetOf(stored, m_stores.laboratory(), m_session.person());
+        const WorksheetContent content = worksheetOf(stored, m_stores.laboratory(), m_session.person(),
+                                                     lotsFor(stored, m_stores), m_session.now().wall);
         savePdfAs(over, m_dialogs, m_notice, worksheetFileName(stored.run),
                   worksheetPdf(content, usualPaper(QLocale::system())));
     });

@@ -85,6 +85,7 @@ std::vector<ReagentNeed> reagentNeeds(const assay::Method &method, const run::Ru
     std::map<qint64, double> left_mL;
     for (const Lot &lot : lots)
         left_mL[lot.id] = lot.remaining_mL;
+    const std::vector<Round> rounds = roundsOf(method, run, {});
     std::vector<ReagentNeed> needs;
     for (const assay::Component &component : method.components) {
         if (component.id == method.sample)
@@ -93,6 +94,9 @@ std::vector<ReagentNeed> reagentNeeds(const assay::Method &method, const run::Ru
         need.component = component.id;
         need.reagent = component.name;
         need.tubes_mL = taken[component.id];
+        need.doses = dosesOf(component.name, rounds, run);
+        need.round =
+            static_cast<int>(std::ranges::find(rounds, component.id, &Round::component) - rounds.begin());
         need.withOverage_mL = need.tubes_mL * (1 + overage_percent / 100);
         const std::vector<LotCandidate> candidates = candidatesFor(component.name, lots, from, to);
         double good_mL = 0;

@@ -5,6 +5,7 @@
 #include "core/assay/method.h"
 #include "core/planning/laboratory.h"
 #include "core/planning/lot.h"
+#include "core/planning/worksheet.h"
 #include "core/run/run.h"
 
 #include <QDateTime>
@@ -38,6 +39,10 @@ struct ReagentNeed {
     int tubesServed = 0;
     /// The same of each good lot by itself, in the order they should be used.
     std::vector<std::pair<qint64, int>> servedByLot;
+    /// What takes from its lots, one dose after another.
+    std::vector<ReagentDose> doses{};
+    /// Round of its own addition.
+    int round = 0;
     bool operator==(const ReagentNeed &) const = default;
 };
 

@@ -91,7 +91,7 @@ struct Rack {
     std::vector<std::vector<run::Addition>> made;
 };
 
-std::vector<std::optional<Round::Dose>> dosesOf(const Rack &rack, const QString &component, bool spike)
+std::vector<std::optional<Round::Dose>> dosesInRound(const Rack &rack, const QString &component, bool spike)
 {
     std::vector<std::optional<Round::Dose>> doses;
     for (std::size_t tube = 0; tube < rack.run.tubes.size(); ++tube) {
@@ -126,7 +126,7 @@ Round roundOf(const Rack &rack, int step, const assay::Component &component, boo
     round.component = component.id;
     round.name = spike ? WorksheetWording::tr("Spike") : component.name;
     round.suspension = component.suspension && !spike;
-    round.doses = dosesOf(rack, component.id, spike);
+    round.doses = dosesInRound(rack, component.id, spike);
     round.usualVolume_mL = usualVolume_mL(round.doses, component.volume_mL);
     for (auto &dose : round.doses) {
         if (dose)
@@ -141,6 +141,31 @@ Round roundOf(const Rack &rack, int step, const assay::Component &component, boo
 }
 
 } // namespace
+
+const QString &contentName(const Round &round, const Round::Dose &dose)
+{
+    return dose.content.isEmpty() ? round.name : dose.content;
+}
+
+bool isTubesOwn(const Round::Dose &dose, const run::Tube &tube)
+{
+    return !dose.content.isEmpty() && (dose.content == tube.sample || dose.content == tube.standard ||
+                                       (tube.spike && dose.content == tube.spike->standard));
+}
+
+std::vector<ReagentDose> dosesOf(const QString &reagent, const std::vector<Round> &rounds,
+                                 const run::Run &run)
+{
+    std::vector<ReagentDose> doses;
+    for (std::size_t round = 0; round < rounds.size(); ++round) {
+        for (std::size_t tube = 0; tube < run.tubes.size(); ++tube) {
+            const auto &dose = rounds[round].doses.at(tube);
+            if (dose && !isTubesOwn(*dose, run.tubes[tube]) && contentName(rounds[round], *dose) == reagent)
+                doses.push_back({static_cast<int>(round), static_cast<int>(tube), dose->volume_mL});
+        }
+    }
+    return doses;
+}
 
 QString pipetteFor(double volume_mL, const Glassware &glassware)
 {

@@ -47,6 +47,24 @@ struct Round {
 /// 0 mL.
 std::vector<Round> roundsOf(const assay::Method &method, const run::Run &run, const Glassware &glassware);
 
+/// What is pipetted: the sample, standard or stand-in by name, else the component.
+const QString &contentName(const Round &round, const Round::Dose &dose);
+/// What goes in is the tube's sample, standard or spike, not a reagent.
+bool isTubesOwn(const Round::Dose &dose, const run::Tube &tube);
+
+/// A dose that takes from a container.
+struct ReagentDose {
+    /// Indices from 0 into the rounds and the tubes.
+    int round = 0;
+    int tube = 0;
+    double volume_mL = 0;
+    bool operator==(const ReagentDose &) const = default;
+};
+/// All of a reagent, also where it stands in for something else, in the order of the bench: round after
+/// round, each over all tubes.
+std::vector<ReagentDose> dosesOf(const QString &reagent, const std::vector<Round> &rounds,
+                                 const run::Run &run);
+
 /// The smallest pipette of the laboratory that makes the volume; empty where none does.
 QString pipetteFor(double volume_mL, const Glassware &glassware);
 

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/notebook.h"
 #include "tests/commands/program.h"
 
 #include <QDir>
@@ -51,6 +52,26 @@ TEST_F(Print, AWorksheetIsWrittenWithoutADisplayAndWithoutAWord)
          {u"Cider and perry tanks, Monday morning"_s, u"Ice cider, cask 12"_s, u"10 → 20 mL"_s, u"N-1147"_s,
           u"use by 2026-04-15"_s, u"M. Keel"_s, u"page 1 of 1"_s})
         EXPECT_TRUE(text.contains(part)) << part.toStdString();
+}
+
+TEST_F(Print, AWorksheetOfANotebookNamesTheLotThatComesNext)
+{
+    // 1 mL of buffer a tube.
+    const QString run =
+        write(u"run.json"_s, R"({"format": "plateau-run/1", "title": "Plain", "method": "l-malic-acid",
+        "samples": [{"id": "A", "form": "liquid"}], "lots": [{"component": "buffer", "lot": "B-0226"}],
+        "tubes": [{"role": "blank"}, {"role": "blank"}, {"role": "sample", "sample": "A"}, {"role": "sample", "sample": "A"}]})");
+    {
+        const auto book = plateau::notebook::Notebook::create(file(u"book.plateau"_s));
+        book->lots().receive({u"Buffer"_s, u"B-0226"_s, {}, {}}, 2.5, u"M. Keel"_s);
+        book->lots().receive({u"Buffer"_s, u"B-0301"_s, {}, {}}, 100, u"M. Keel"_s);
+    }
+    const Outcome outcome = runProgram(
+        {u"worksheet"_s, run, u"--pdf"_s, file(u"sheet.pdf"_s), u"--notebook"_s, file(u"book.plateau"_s)});
+    EXPECT_EQ(outcome.status, 0) << outcome.error.toStdString();
+    const QString text = textOf(file(u"sheet.pdf"_s));
+    EXPECT_TRUE(text.contains(u"Tubes 1 to 2: lot B-0226; from tube 3 on: lot B-0301"_s))
+        << text.toStdString();
 }
 
 TEST_F(Print, EverySampleRunHasAWorksheet)

@@ -287,6 +287,53 @@ TEST(Worksheet, GivesSpikesAColumnAndSpoiltTubesAWord)
     EXPECT_TRUE(text.contains(u"–"_s)); // the others get none
 }
 
+TEST(Worksheet, NamesBothLotsWhereOneIsNotEnoughBelowTheirAddition)
+{
+    WorksheetContent content = test::sheetOf(test::rackOf(8));
+    const QDate first(2026, 9, 30);
+    const QDate second(2027, 1, 31);
+    content.lotsByRound[0] = {{{}, 0, 4, false, u"B-0226"_s, first, false},
+                              {{}, 5, 7, true, u"B-0301"_s, second, false}};
+    const Printed sheet = printed(content);
+    EXPECT_EQ(sheet.pages(), 1);
+    const QString text = sheet.text();
+    EXPECT_TRUE(text.contains(u"Tubes 1 to 5: lot B-0226; from tube 6 on: lot B-0301, use by 2027-01-31"_s))
+        << text.toStdString();
+    EXPECT_EQ(text.count(u"use by 2026-09-30"_s), 1) << "in the row";
+    const auto words = sheet.words();
+    const auto inRow = std::ranges::find(words, u"B-0226"_s, &Printed::Word::text);
+    const auto below = std::ranges::find(words, u"B-0301,"_s, &Printed::Word::text);
+    const auto next = std::ranges::find(words, u"NAD"_s, &Printed::Word::text);
+    ASSERT_TRUE(inRow != words.end() && below != words.end() && next != words.end());
+    EXPECT_GT(below->area_mm.top(), inRow->area_mm.center().y());
+    EXPECT_LT(below->area_mm.bottom(), next->area_mm.bottom()) << "before the next addition";
+    EXPECT_LT(below->area_mm.center().y(), next->area_mm.top());
+}
+
+TEST(Worksheet, NamesTheLotThatIsReallyTakenAndSaysWhereNoneIsEnough)
+{
+    WorksheetContent content = test::sheetOf(test::rackOf(8));
+    const QDate day(2027, 1, 31);
+    content.lotsByRound[0] = {{{}, 0, 7, true, u"B-0301"_s, day, false}};
+    const QString other = printed(content).text();
+    EXPECT_TRUE(other.contains(u"B-0301"_s) && other.contains(u"use by 2027-01-31"_s)) << other.toStdString();
+    EXPECT_FALSE(other.contains(u"B-0226"_s) || other.contains(u"use by 2026-09-30"_s))
+        << "the named one is empty";
+    EXPECT_FALSE(other.contains(u"from tube"_s, Qt::CaseInsensitive)) << "one for all is said in the row";
+
+    content.lotsByRound[0] = {{{}, 0, 0, false, u"B-0226"_s, {}, false},
+                              {{}, 1, 3, false, u"B-0226"_s, day, true},
+                              {{}, 4, 7, true, {}, {}, false}};
+    content.lotsByRound[4] = {{u"Water"_s, 0, 1, true, u"W-2"_s, {}, false}};
+    const QString text = printed(content).text();
+    EXPECT_TRUE(text.contains(
+        u"Tube 1: lot B-0226; tubes 2 to 4: another container of lot B-0226, use by 2027-01-31; from "
+        "tube 5 on: by the book no lot is enough"_s))
+        << text.toStdString();
+    EXPECT_TRUE(text.contains(u"Water, tubes 1 to 2: lot W-2"_s))
+        << "where it stands in: " << text.toStdString();
+}
+
 TEST(Worksheet, FitsLetterPaperToo)
 {
     const Printed sheet(worksheetPdf(test::sheetOf(test::rackOf(24)), Paper::Letter));

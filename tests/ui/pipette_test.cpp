@@ -1,7 +1,11 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/ui/bench.h"
+#include "ui/bench/beyondbook.h"
 #include "ui/bench/pipettemodel.h"
+#include "ui/bench/pipettesource.h"
+#include "ui/bench/printing.h"
+#include "ui/bench/stores.h"
 
 #include <QComboBox>
 #include <QLabel>
@@ -565,6 +569,83 @@ TEST_F(PipetteScreen, GoesOnWithTheNextLotWhereOneIsUsedUp)
     EXPECT_NEAR(left(second), 9, 1e-9);
 }
 
+TEST_F(PipetteScreen, TheSheetOnPaperNamesTheLotsThatTheBenchGoesOnWith)
+{
+    // 1 mL of buffer and of water a tube, and 0.1 mL of water in place of the sample in the two blanks.
+    run::Run run = exampleRun();
+    const QDate end(2027, 1, 31);
+    const QDate later(2027, 6, 30);
+    run.lots = {{u"buffer"_s, u"B-1"_s, end}, {u"water"_s, u"W-1"_s, end}};
+    const auto receive = [this](const QString &reagent, const QString &lot, const QDate &expires,
+                                double volume_mL) {
+        book->lots().receive({reagent, lot, expires, {}}, volume_mL, u"M. Lindqvist"_s);
+    };
+    receive(u"Buffer pH 9"_s, u"B-1"_s, end, 3);
+    receive(u"Buffer pH 9"_s, u"B-3"_s, QDate(2028, 1, 31), 10);
+    receive(u"Buffer pH 9"_s, u"B-2"_s, later, 10);
+    receive(u"Water"_s, u"W-1"_s, end, 4.05);
+    receive(u"Water"_s, u"W-2"_s, later, 10);
+    const notebook::RunId id = addRun(run);
+    open();
+    const auto onPaper = [&] {
+        const notebook::StoredRun stored = book->load(id);
+        const auto *stores = window->findChild<ui::Stores *>();
+        return ui::worksheetOf(stored, stores->laboratory(), {}, ui::lotsFor(stored, *stores),
+                               StoppedClock().now())
+            .lotsByRound;
+    };
+    using Stretches = std::vector<ui::LotStretch>;
+    const auto planned = onPaper();
+    ASSERT_EQ(planned.size(), 3U);
+    EXPECT_EQ(planned.at(0),
+              (Stretches{{{}, 0, 2, false, u"B-1"_s, end, false}, {{}, 3, 3, true, u"B-2"_s, later, false}}));
+    EXPECT_EQ(planned.at(1), (Stretches{{{}, 0, 3, true, u"W-1"_s, end, false}}));
+    EXPECT_EQ(planned.at(2), (Stretches{{u"Water"_s, 0, 1, true, u"W-2"_s, later, false}}));
+
+    type(u"*"_s);
+    ASSERT_EQ(marks(id), 3);
+    EXPECT_EQ(onPaper(), planned) << "printed again on the way, with the first one used up";
+    for (int time = 0; time < 8 && marks(id) < 12;
+         ++time) // which lot comes and that all are started at once is asked or told
+        type(u"*"_s);
+    const std::vector<notebook::StoredMark> made = book->load(id).marks;
+    ASSERT_EQ(made.size(), 12U);
+    EXPECT_EQ(onPaper(), planned);
+    const QStringList components{u"buffer"_s, u"water"_s, u"sample"_s};
+    int compared = 0;
+    for (const auto &[round, stretches] : planned) {
+        for (const ui::LotStretch &stretch : stretches) {
+            for (const notebook::StoredMark &mark : made) {
+                if (mark.dose.component != components[round] || mark.dose.tube < stretch.firstTube ||
+                    mark.dose.tube > stretch.lastTube)
+                    continue;
+                EXPECT_EQ(mark.lotName, stretch.lot) << round << ' ' << mark.dose.tube;
+                ++compared;
+            }
+        }
+    }
+    EXPECT_EQ(compared, 4 + 4 + 2);
+}
+
+TEST_F(PipetteScreen, TheSheetOnPaperSaysNothingOfLotsThatAreEnoughOrNotInTheBook)
+{
+    run::Run run = exampleRun();
+    run.lots = {{u"buffer"_s, u"B-1"_s, {}}, {u"water"_s, u"W-9"_s, {}}};
+    book->lots().receive({u"Buffer pH 9"_s, u"B-1"_s, {}, {}}, 4, u"M. Lindqvist"_s);
+    const notebook::StoredRun stored = book->load(addRun(run));
+    const auto lotsOf = [&] {
+        return ui::worksheetOf(stored, planning::usualLaboratory(), {}, book->lots().inHand(),
+                               StoppedClock().now())
+            .lotsByRound;
+    };
+    EXPECT_TRUE(lotsOf().empty());
+    book->lots().use({1}, 1.5, u"M. Lindqvist"_s, {});
+    const auto shorter = lotsOf();
+    ASSERT_EQ(shorter.size(), 1U);
+    EXPECT_EQ(shorter.at(0), (std::vector<ui::LotStretch>{{{}, 0, 1, false, u"B-1"_s, {}, false},
+                                                          {{}, 2, 3, true, {}, {}, false}}));
+}
+
 TEST_F(PipetteScreen, AsksOnceBeforeMoreIsTakenOfALotThanItHolds)
 {
     run::Run run = exampleRun();
@@ -585,6 +666,86 @@ TEST_F(PipetteScreen, AsksOnceBeforeMoreIsTakenOfALotThanItHolds)
     const auto made = book->load(id).marks;
     ASSERT_EQ(made.size(), 4U);
     EXPECT_EQ(made[3].lot, only) << "somebody knows better than the book";
+}
+
+TEST_F(PipetteScreen, TheKeyFromAnywhereTakesMoreOfALotOnlyOnceThatWasConfirmed)
+{
+    run::Run run = exampleRun();
+    run.lots = {{u"buffer"_s, u"B-1"_s, QDate(2027, 1, 31)}};
+    const notebook::LotId only =
+        book->lots().receive({u"Buffer pH 9"_s, u"B-1"_s, QDate(2027, 1, 31), {}}, 1.5, u"M. Lindqvist"_s);
+    const notebook::RunId id = addRun(run);
+    open();
+    press(Qt::Key_F9);
+    ASSERT_EQ(marks(id), 1);
+    for (int time = 0; time < 2; ++time) { // pressed again it is no answer: nobody asked here
+        press(Qt::Key_F9);
+        EXPECT_EQ(marks(id), 1) << "by the book 0.5 mL are left, and a tube takes 1 mL";
+        EXPECT_TRUE(
+            noticeText().contains(u"Nothing was ticked: by the book lot B-1 does not hold another tube"_s))
+            << noticeText().toStdString();
+        EXPECT_TRUE(noticeText().contains(u"tick the tube on the Pipette page"_s)) << "where to confirm it";
+    }
+    press(Qt::Key_Space); // asked on the page
+    ASSERT_EQ(marks(id), 1);
+    press(Qt::Key_F9);
+    EXPECT_EQ(marks(id), 1) << "asked is not confirmed";
+    press(Qt::Key_Space);
+    ASSERT_EQ(marks(id), 2);
+    press(Qt::Key_F9);
+    const auto made = book->load(id).marks;
+    ASSERT_EQ(made.size(), 3U) << noticeText().toStdString();
+    EXPECT_EQ(made[2].lot, only);
+    book->lots().receive({u"Buffer pH 9"_s, u"B-2"_s, QDate(2027, 6, 30), {}}, 10, u"M. Lindqvist"_s);
+    press(Qt::Key_F9);
+    EXPECT_EQ(marks(id), 3) << "more was to be taken of the first only for want of another one";
+    EXPECT_TRUE(noticeText().contains(u"which lot comes next"_s)) << noticeText().toStdString();
+}
+
+TEST_F(PipetteScreen, TheKeyFromAnywhereStaysWithALotThatWasChosenAgainstTheBook)
+{
+    run::Run run = exampleRun();
+    run.lots = {{u"buffer"_s, u"B-1"_s, QDate(2027, 1, 31)}};
+    const notebook::LotId first =
+        book->lots().receive({u"Buffer pH 9"_s, u"B-1"_s, QDate(2027, 1, 31), {}}, 0.5, u"M. Lindqvist"_s);
+    book->lots().receive({u"Buffer pH 9"_s, u"B-2"_s, QDate(2027, 6, 30), {}}, 10, u"M. Lindqvist"_s);
+    const notebook::RunId id = addRun(run);
+    open();
+    const auto *lot = find<QComboBox>(u"pipetteLot"_s);
+    ASSERT_TRUE(lot->currentText().startsWith(u"B-2"_s)) << "by the book";
+    press(Qt::Key_L, Qt::AltModifier);
+    press(Qt::Key_Up);
+    press(Qt::Key_Return);
+    ASSERT_TRUE(lot->currentText().startsWith(u"B-1"_s)) << lot->currentText().toStdString();
+    press(Qt::Key_F9);
+    EXPECT_EQ(marks(id), 0) << "chosen, and not yet taken";
+    press(Qt::Key_Space);
+    ASSERT_EQ(marks(id), 1);
+    press(Qt::Key_F9);
+    const auto made = book->load(id).marks;
+    ASSERT_EQ(made.size(), 2U) << noticeText().toStdString();
+    EXPECT_EQ(made[1].lot, first);
+    press(Qt::Key_L, Qt::AltModifier);
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    ASSERT_TRUE(lot->currentText().startsWith(u"B-2"_s)) << lot->currentText().toStdString();
+    press(Qt::Key_F9);
+    EXPECT_EQ(marks(id), 2) << "another one was chosen since";
+}
+
+TEST(BeyondBook, CountsForThatRunReagentAndLotUntilAnotherIsChosen)
+{
+    using Why = ui::BeyondBook::Why;
+    ui::BeyondBook book;
+    EXPECT_EQ(book.why({1}, u"Buffer"_s, {7}), std::nullopt);
+    book.confirm({1}, u"Buffer"_s, {7}, Why::NoOther);
+    book.confirm({1}, u"Water"_s, {7}, Why::Chosen);
+    EXPECT_EQ(book.why({1}, u"Buffer"_s, {7}), Why::NoOther);
+    EXPECT_EQ(book.why({2}, u"Buffer"_s, {7}), std::nullopt) << "another rack";
+    EXPECT_EQ(book.why({1}, u"Buffer"_s, {8}), std::nullopt) << "another lot";
+    book.forget({1}, u"Buffer"_s);
+    EXPECT_EQ(book.why({1}, u"Buffer"_s, {7}), std::nullopt);
+    EXPECT_EQ(book.why({1}, u"Water"_s, {7}), Why::Chosen);
 }
 
 TEST_F(PipetteScreen, TakesTheLotThatCameAfterItWasAskedForOne)

@@ -290,6 +290,34 @@ TEST_F(Plan, ALotThatIsShortSaysWhatIsInHandWhereThereIsRoom)
     EXPECT_EQ(model.remarks()[0].message, u"short by 4.00\u00a0mL: in hand 2.60\u00a0mL, for tubes: 2"_s);
 }
 
+TEST_F(Plan, SaysFromWhichTubeOnTheNextLotIsTaken)
+{
+    ui::ReagentsModel model(theme);
+    const run::Run run = ui::runOf(draft, method()).run;
+    ASSERT_EQ(run.tubes.size(), 6U);
+    const QDateTime now = StoppedClock().now();
+    const auto remarkWith = [&](const std::vector<planning::Lot> &lots) {
+        model.setNeeds(planning::reagentNeeds(method(), run, 10, lots, now, now.addSecs(3600)), lots,
+                       now.addSecs(3600));
+        return model.index(0, ui::ReagentsModel::Remark).data().toString();
+    };
+    // Six tubes of 1 mL, 6.60 mL with what is to be over.
+    std::vector<planning::Lot> lots{{1, u"Buffer pH 9"_s, u"B-1"_s, QDate(2026, 6, 30), {}, {}, 2.6},
+                                    {2, u"Buffer pH 9"_s, u"B-2"_s, QDate(2026, 9, 30), {}, {}, 50}};
+    EXPECT_EQ(remarkWith(lots), u"from tube 3 on lot B-2"_s);
+    lots[1].remaining_mL = 3.2;
+    lots.push_back({3, u"Buffer pH 9"_s, u"B-3"_s, QDate(2026, 12, 31), {}, {}, 10});
+    EXPECT_EQ(remarkWith(lots), u"from tube 3 on lot B-2, from tube 6 on lot B-3"_s);
+    lots[0].remaining_mL = 6.2;
+    EXPECT_EQ(remarkWith(lots), u"then from lot B-2"_s) << "for what is to be over, not for a tube";
+    // Enough together, but no single one holds the last tubes.
+    lots = {{1, u"Buffer pH 9"_s, u"B-1"_s, QDate(2026, 6, 30), {}, {}, 5.9},
+            {2, u"Buffer pH 9"_s, u"B-2"_s, QDate(2026, 9, 30), {}, {}, 0.8}};
+    EXPECT_EQ(remarkWith(lots), u"from tube 6 on no lot is enough"_s);
+    ASSERT_EQ(model.remarks().size(), 1U);
+    EXPECT_EQ(model.remarks()[0].message, u"from tube 6 on no lot is enough"_s);
+}
+
 TEST_F(Plan, AnOpenedLotSaysSinceWhenAndUntilWhenItIsGood)
 {
     ui::ReagentsModel model(theme);

@@ -376,7 +376,7 @@ TEST_F(Window, TheWorksheetHasNoTimeOfAStartBeforeThereIsOne)
     begun.startedAt = planned.startedAt;
     addRun(begun);
     const auto sheetOf = [&](notebook::RunId id) {
-        return ui::worksheetOf(book->load(id), planning::usualLaboratory(), {});
+        return ui::worksheetOf(book->load(id), planning::usualLaboratory(), {}, {}, *planned.startedAt);
     };
     EXPECT_FALSE(sheetOf({1}).run.startedAt) << "to be written in";
     EXPECT_EQ(sheetOf({1}).runCode, book->load({1}).runCode) << "the code on the sheet still finds the run";

@@ -6,6 +6,7 @@
 #include "core/notebook/notebook.h"
 #include "core/planning/rackrepeat.h"
 #include "core/planning/reporting.h"
+#include "ui/bench/beyondbook.h"
 #include "ui/bench/nextaction.h"
 #include "ui/bench/pipettesheet.h"
 #include "ui/bench/places.h"
@@ -70,6 +71,8 @@ public:
     void tick();
     /// Nothing: no rhythm any more. While the program runs.
     void keepBeat(notebook::RunId id, const std::optional<Beat> &beat);
+    /// See BeyondBook.
+    BeyondBook &beyondBook() { return m_beyondBook; }
     /// The rack that somebody works on.
     void takeInHand(notebook::RunId id);
 
@@ -189,6 +192,7 @@ private:
     notebook::RunId m_inHand;
     std::set<notebook::RunId> m_fromPaper;
     std::map<notebook::RunId, Beat> m_beats;
+    BeyondBook m_beyondBook;
     Hands m_hands{usualLead_s, {}};
     std::optional<timing::Stamp> m_lastTick;
 };

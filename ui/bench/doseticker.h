@@ -13,7 +13,8 @@ struct NextAction;
 /// Ticks the addition that is next, as it is planned: its lot and its pipette are those of the tubes before
 /// it, else those of the plan. Throws notebook::Failure.
 /// Returns what has to be done first, one sentence, where it ticked nothing: a reading that could not be
-/// taken any more afterwards, or nobody has given a name.
+/// taken any more afterwards, a lot that does not hold the dose unless that was confirmed on the worksheet
+/// (BeyondBook), or nobody has given a name.
 QString tickNext(BenchSession &session, const Stores &stores, const NextAction &next);
 
 } // namespace plateau::ui

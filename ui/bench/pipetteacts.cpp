@@ -115,6 +115,21 @@ bool PipettePage::mayTake(const Dosing &dosing)
     return false;
 }
 
+void PipettePage::confirmBeyondBook(const std::vector<Dosing> &dosings)
+{
+    for (const Dosing &dosing : dosings) {
+        const PipettePanel::Source source = sourceOf(dosing);
+        // Of a tube that was read without a tick nobody asked.
+        if (m_sheet.stateOf(dosing) != PipetteSheet::State::Due || source.isShort ||
+            isEnough(source.lot, dosing))
+            continue;
+        const LotChoice *choice = choiceFor(dosing);
+        m_session.beyondBook().confirm(m_id, contentWords(m_sheet, dosing), *source.lot,
+                                       choice && choice->isBeyondBook ? BeyondBook::Why::Chosen
+                                                                      : BeyondBook::Why::NoOther);
+    }
+}
+
 void PipettePage::tick(const std::vector<Dosing> &all)
 {
     if (all.empty())
@@ -127,6 +142,7 @@ void PipettePage::tick(const std::vector<Dosing> &all)
         for (const Dosing &dosing : dosings)
             doses.push_back(doneDose(dosing));
         std::vector<notebook::LotId> opened;
+        confirmBeyondBook(dosings);
         if (!store([&] { opened = m_session.tick(m_id, doses); }))
             return;
         moveOnFrom(dosings.back());
@@ -322,6 +338,7 @@ void PipettePage::keepVolume()
         dose.volume_mL = volume_mL;
         dose.note = m_note->reason();
         std::vector<notebook::LotId> opened;
+        confirmBeyondBook({m_noted});
         if (!store([&] { opened = m_session.tick(m_id, {dose}); }))
             return;
         closeNote();

@@ -28,26 +28,6 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
-namespace {
-
-/// Those that the run took from and that are not in hand any more: what is ticked is told by their names.
-void addUsedUp(std::vector<planning::Lot> &inHand, const notebook::StoredRun &stored, const Stores &stores)
-{
-    std::set<notebook::LotId> missing;
-    for (const notebook::StoredMark &mark : stored.marks) {
-        if (mark.lot && !lotOf(mark.lot, inHand))
-            missing.insert(*mark.lot);
-    }
-    if (missing.empty())
-        return;
-    for (const planning::Lot &lot : stores.everyLot()) {
-        if (missing.contains(notebook::LotId{lot.id}))
-            inHand.push_back(lot);
-    }
-}
-
-} // namespace
-
 PipettePage::PipettePage(const Theme &theme, BenchSession &session, Stores &stores, QWidget *parent)
     : QWidget(parent)
     , m_theme(theme)
@@ -145,8 +125,7 @@ void PipettePage::readAnew()
 {
     guarded(m_panel->notice(), [this] {
         m_laboratory = m_stores.laboratory();
-        m_inHand = m_stores.lots();
-        addUsedUp(m_inHand, rack()->stored, m_stores);
+        m_inHand = lotsFor(rack()->stored, m_stores);
     });
     m_sheet = sheetOf(rack()->stored, m_laboratory.glassware, rack()->sheet.isFromPaper());
 }
@@ -323,6 +302,8 @@ void PipettePage::rememberSource()
     if (const auto lot = m_panel->lot(); lot != sourceOf(at).lot) {
         const bool isIn = m_sheet.pipetted(at) != nullptr;
         m_chosenLots[{m_id, contentWords(m_sheet, at), isIn}] = {lot, at, !isEnough(lot, at)};
+        if (!isIn)
+            m_session.beyondBook().forget(m_id, contentWords(m_sheet, at));
         m_panel->setHints(hintsAt(at, sourceOf(at)));
     }
     m_chosenPipettes[pipetteKey(at)] = m_panel->pipette();

@@ -119,6 +119,9 @@ private:
     std::vector<Dosing> ofOneLot(const std::vector<Dosing> &dosings) const;
     /// Asks once before more is taken of a lot than it holds by the book, where no other one is fit.
     bool mayTake(const Dosing &dosing);
+    /// What is ticked of a lot that does not hold it was asked about or chosen: the key that ticks from
+    /// anywhere may go on.
+    void confirmBeyondBook(const std::vector<Dosing> &dosings);
     QString lotName(const std::optional<notebook::LotId> &lot) const;
     QString shortWords(const PipettePanel::Source &source) const;
 

@@ -3,11 +3,14 @@
 #include "ui/bench/pipettesource.h"
 
 #include "core/assay/localday.h"
+#include "core/notebook/records.h"
 #include "ui/bench/pipettewords.h"
+#include "ui/bench/stores.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <set>
 
 namespace plateau::ui {
 
@@ -62,6 +65,33 @@ QString lastPipette(const PipetteSheet &sheet, int round, double volume_mL)
 
 } // namespace
 
+std::vector<planning::Lot> lotsFor(const notebook::StoredRun &stored, const Stores &stores)
+{
+    std::vector<planning::Lot> lots = stores.lots();
+    std::set<LotId> missing;
+    for (const notebook::StoredMark &mark : stored.marks) {
+        if (mark.lot && !lotOf(mark.lot, lots))
+            missing.insert(*mark.lot);
+    }
+    if (missing.empty())
+        return lots;
+    for (const planning::Lot &lot : stores.everyLot()) {
+        if (missing.contains(LotId{lot.id}))
+            lots.push_back(lot);
+    }
+    return lots;
+}
+
+std::optional<LotId> lotInUse(const PipetteSheet &sheet, const QString &reagent,
+                              const std::vector<planning::Lot> &inHand)
+{
+    if (const std::optional<LotId> last = lastLot(sheet, reagent))
+        return last;
+    const planning::Round *own = roundNamed(sheet, reagent);
+    const planning::Lot *planned = own ? planning::containerOf(own->lot, reagent, inHand) : nullptr;
+    return planned ? std::optional(LotId{planned->id}) : std::nullopt;
+}
+
 PipettePanel::Source plannedSource(const PipetteSheet &sheet, const Dosing &dosing,
                                    const std::vector<planning::Lot> &inHand,
                                    const planning::Glassware &glassware)
@@ -78,34 +108,26 @@ PipettePanel::Source plannedSource(const PipetteSheet &sheet, const Dosing &dosi
     const planning::Round *own = roundNamed(sheet, reagent);
     if (isTubesOwn(sheet, dosing) || !own)
         return source;
-    // Of several containers of the planned lot the one that is to be used up first, as the plan counts on it.
-    const planning::Lot *best = nullptr;
     for (const planning::Lot &lot : inHand) {
         if (lot.isDry || !planning::isSameReagent(lot.reagent, reagent))
             continue;
         source.lots.push_back({LotId{lot.id}, lotWords(lot)});
-        if (lot.lot == own->lot && (!best || planning::isUsedBefore(lot, *best)))
-            best = &lot;
     }
-    const std::optional<LotId> planned = best ? std::optional(LotId{best->id}) : std::nullopt;
     if (source.lots.empty() && own->lot.isEmpty())
         return source;
-    const bool unknown = !planned && !own->lot.isEmpty();
+    const bool unknown = !own->lot.isEmpty() && !planning::containerOf(own->lot, reagent, inHand);
     source.lots.insert(source.lots.begin(),
                        {std::nullopt, unknown ? own->lot : PipetteSourceWords::tr("not noted")});
     if (const Pipetted *went = sheet.pipetted(dosing))
         source.lot = went->lot;
     if (!source.lot)
-        source.lot = lastLot(sheet, reagent);
-    if (!source.lot)
-        source.lot = planned;
+        source.lot = lotInUse(sheet, reagent, inHand);
     return source;
 }
 
 const planning::Lot *lotOf(const std::optional<LotId> &id, const std::vector<planning::Lot> &inHand)
 {
-    const auto found = std::ranges::find_if(inHand, [&](const planning::Lot &lot) { return id == LotId{lot.id}; });
-    return found == inHand.end() ? nullptr : &*found;
+    return id ? planning::lotWith(id->value, inHand) : nullptr;
 }
 
 void goOnWithNextLot(PipettePanel::Source &source, const PipetteSheet &sheet, const Dosing &dosing,
@@ -114,11 +136,10 @@ void goOnWithNextLot(PipettePanel::Source &source, const PipetteSheet &sheet, co
     const auto *dose = sheet.doseOf(dosing);
     if (!source.lot || !dose || sheet.stateOf(dosing) != PipetteSheet::State::Due)
         return;
-    if (const planning::Lot *own = lotOf(source.lot, inHand); own && planning::holds(*own, dose->volume_mL))
-        return;
-    const planning::Lot *next = planning::nextLot(inHand, contentWords(sheet, dosing), dose->volume_mL, at);
+    const planning::Lot *next =
+        planning::goOnWith(source.lot->value, inHand, contentWords(sheet, dosing), dose->volume_mL, at);
     source.isShort = !next;
-    if (next) {
+    if (next && LotId{next->id} != source.lot) {
         source.insteadOf = source.lot;
         source.lot = LotId{next->id};
     }
@@ -134,27 +155,25 @@ QString lotHint(const PipettePanel::Source &source, const PipetteSheet &sheet, c
     std::vector<Dosing> due = sheet.dueIn(dosing.round, dosing.tube, sheet.tubes() - 1);
     for (const Dosing &before : sheet.dueIn(dosing.round, 0, dosing.tube - 1))
         due.push_back(before);
-    std::vector<planning::Lot> rest = inHand;
-    planning::Lot &left = rest[static_cast<std::size_t>(own - inHand.data())];
-    int tubes = 0;
-    for (const Dosing &next : due) {
-        if (isTubesOwn(sheet, next) || contentWords(sheet, next) != reagent)
-            continue;
-        const double volume_mL = sheet.doseOf(next)->volume_mL;
-        if (planning::holds(left, volume_mL)) {
-            left.remaining_mL -= volume_mL;
-            ++tubes;
-            continue;
-        }
-        if (tubes == 0)
-            return PipetteSourceWords::tr("By the book lot %1 does not hold what this tube takes.").arg(left.lot);
-        const planning::Lot *then = planning::nextLot(rest, reagent, volume_mL, at);
-        return then ? PipetteSourceWords::tr("Lot %1 is enough for %n tubes more; then take lot %2.", nullptr, tubes)
-                          .arg(left.lot, then->lot)
-                    : PipetteSourceWords::tr("Lot %1 is enough for %n tubes more, and no other lot is fit.", nullptr, tubes)
-                          .arg(left.lot);
-    }
-    return {};
+    std::erase_if(due, [&](const Dosing &next) {
+        return isTubesOwn(sheet, next) || contentWords(sheet, next) != reagent;
+    });
+    std::vector<double> doses_mL;
+    for (const Dosing &next : due)
+        doses_mL.push_back(sheet.doseOf(next)->volume_mL);
+    const auto turns = planning::lotsInTurn(own->id, inHand, reagent, doses_mL, at);
+    const auto then = std::ranges::find_if(turns, [own](const auto &turn) { return turn != own->id; });
+    if (then == turns.end())
+        return {};
+    const int tubes = static_cast<int>(then - turns.begin());
+    if (tubes == 0)
+        return PipetteSourceWords::tr("By the book lot %1 does not hold what this tube takes.").arg(own->lot);
+    return *then ? PipetteSourceWords::tr("Lot %1 is enough for %n tubes more; then take lot %2.", nullptr,
+                                          tubes)
+                       .arg(own->lot, planning::lotWith(**then, inHand)->lot)
+                 : PipetteSourceWords::tr("Lot %1 is enough for %n tubes more, and no other lot is fit.",
+                                          nullptr, tubes)
+                       .arg(own->lot);
 }
 
 } // namespace plateau::ui

@@ -2,11 +2,22 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/planning/lotturns.h"
 #include "core/planning/reagents.h"
 #include "ui/bench/pipettepanel.h"
 #include "ui/bench/pipettesheet.h"
 
+namespace plateau::notebook {
+struct StoredRun;
+}
+
 namespace plateau::ui {
+
+class Stores;
+
+/// Those in hand, and those that the run took from and that are used up: what is ticked is told by their
+/// names, and what comes is held against them.
+std::vector<planning::Lot> lotsFor(const notebook::StoredRun &stored, const Stores &stores);
 
 /// From which lot and with which pipette a dose is taken as long as nobody says otherwise: the lot that was
 /// ticked last of the same reagent in this run, else the one the run names, whatever it holds (of a ticked dose its
@@ -16,7 +27,12 @@ PipettePanel::Source plannedSource(const PipetteSheet &sheet, const Dosing &dosi
                                    const std::vector<planning::Lot> &inHand,
                                    const planning::Glassware &glassware);
 
-/// Where its lot does not hold the dose by the book, the one that the plan goes on with (planning::nextLot).
+/// The lot that was ticked last of that reagent in this run, else the one the run names; nothing where
+/// neither is in hand.
+std::optional<notebook::LotId> lotInUse(const PipetteSheet &sheet, const QString &reagent,
+                                        const std::vector<planning::Lot> &inHand);
+
+/// Where its lot does not hold the dose by the book, the one that the plan goes on with (planning::goOnWith).
 void goOnWithNextLot(PipettePanel::Source &source, const PipetteSheet &sheet, const Dosing &dosing,
                      const std::vector<planning::Lot> &inHand, const QDateTime &at);
 

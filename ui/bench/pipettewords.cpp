@@ -66,7 +66,8 @@ QString differenceWords(const Pipetted &went)
 QString contentWords(const PipetteSheet &sheet, const Dosing &dosing)
 {
     const Dose *dose = sheet.doseOf(dosing);
-    return dose && !dose->content.isEmpty() ? dose->content : sheet.round(dosing.round).name;
+    const planning::Round &round = sheet.round(dosing.round);
+    return dose ? planning::contentName(round, *dose) : round.name;
 }
 
 QString contentInSentence(const PipetteSheet &sheet, const Dosing &dosing)
@@ -78,11 +79,7 @@ QString contentInSentence(const PipetteSheet &sheet, const Dosing &dosing)
 bool isTubesOwn(const PipetteSheet &sheet, const Dosing &dosing)
 {
     const Dose *dose = sheet.doseOf(dosing);
-    if (!dose || dose->content.isEmpty())
-        return false;
-    const run::Tube &tube = tubeOf(sheet, dosing);
-    return dose->content == tube.sample || dose->content == tube.standard ||
-           (tube.spike && dose->content == tube.spike->standard);
+    return dose && planning::isTubesOwn(*dose, tubeOf(sheet, dosing));
 }
 
 QString additionWords(const PipetteSheet &sheet, const Dosing &dosing)

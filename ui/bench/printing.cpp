@@ -4,6 +4,7 @@
 
 #include "core/planning/schedule.h"
 #include "ui/bench/benchworksheet.h"
+#include "ui/bench/lotsonpaper.h"
 #include "ui/print/pdf.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/notice.h"
@@ -94,7 +95,8 @@ DueTimes dueTimes(const assay::Method &method, const run::Run &run, const planni
 } // namespace
 
 WorksheetContent worksheetOf(const notebook::StoredRun &stored, const planning::Laboratory &laboratory,
-                             const QString &person)
+                             const QString &person, const std::vector<planning::Lot> &inHand,
+                             const QDateTime &at)
 {
     run::Run planned = stored.run;
     for (run::Tube &tube : planned.tubes)
@@ -103,6 +105,7 @@ WorksheetContent worksheetOf(const notebook::StoredRun &stored, const planning::
     if (stored.marks.empty() && stored.readings.empty())
         planned.startedAt.reset();
     WorksheetContent content = worksheetOf(stored.method, planned, laboratory.glassware);
+    content.lotsByRound = lotsOnPaper(sheetOf(stored, laboratory.glassware, false), inHand, at);
     content.laboratory = laboratory.name;
     content.person = person;
     content.runCode = stored.runCode;

@@ -5,6 +5,7 @@
 #include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/planning/lotoutlook.h"
+#include "core/planning/lotturns.h"
 
 #include <algorithm>
 #include <optional>
@@ -195,8 +196,35 @@ ReagentRow ReagentsModel::rowOf(const planning::ReagentNeed &need) const
                 others << other->lot;
         }
         row.remark = tr("then from lot %1").arg(others.join(tr(", ")));
+        sayTurns(row, *lot);
     }
     return row;
+}
+
+void ReagentsModel::sayTurns(ReagentRow &row, const planning::Lot &chosen) const
+{
+    std::vector<double> doses_mL;
+    for (const planning::ReagentDose &dose : row.need.doses)
+        doses_mL.push_back(dose.volume_mL);
+    const auto turns = planning::lotsInTurn(chosen.id, m_lots, row.need.reagent, doses_mL, m_to);
+    QStringList parts;
+    std::optional<qint64> before = chosen.id;
+    for (std::size_t dose = 0; dose < turns.size(); ++dose) {
+        if (turns[dose] == before)
+            continue;
+        before = turns[dose];
+        const planning::ReagentDose &first = row.need.doses[dose];
+        if (!before) {
+            row.state = State::Bad;
+            parts << tr("from tube %1 on no lot is enough").arg(first.tube + 1);
+        } else if (first.round == row.need.round) {
+            parts << tr("from tube %1 on lot %2").arg(first.tube + 1).arg(findLot(m_lots, *before)->lot);
+        } else { // where it stands in for something else, its tubes say nothing of this addition
+            parts << tr("then from lot %1").arg(findLot(m_lots, *before)->lot);
+        }
+    }
+    if (!parts.isEmpty())
+        row.remark = parts.join(tr(", "));
 }
 
 std::vector<run::LotUse> ReagentsModel::lotUses() const

@@ -62,6 +62,9 @@ private:
     static QString enoughText(const planning::ReagentNeed &need, qint64 chosen);
     /// What others would add, with their names.
     QString othersText(const planning::ReagentNeed &need, qint64 chosen) const;
+    /// From which tube on it comes from which other lot, as the bench will go on; nothing said where the
+    /// chosen one is enough for the tubes.
+    void sayTurns(ReagentRow &row, const planning::Lot &chosen) const;
     ReagentRow rowOf(const planning::ReagentNeed &need) const;
     void refresh();
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/worksheetadditions.h"
 
+#include "core/assay/listed.h"
 #include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "ui/print/sharedwidth.h"
@@ -10,6 +11,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <utility>
 
 using namespace Qt::StringLiterals;
 
@@ -28,6 +30,8 @@ constexpr double betweenLines_mm = 0.4;
 constexpr double belowAdditions_mm = 2;
 /// From the line that a lot is written on to the next addition.
 constexpr double underLot_mm = 0.8;
+/// From the lots of an addition to the next one.
+constexpr double belowLots_mm = 0.6;
 /// Room to write a lot in that is not known.
 constexpr double emptyLot_mm = 22;
 /// What lots leave to names and pipettes, however long they are.
@@ -67,11 +71,60 @@ double wholeHeight_mm(const Canvas &canvas, const QString &text, double width_mm
     return used.lines * canvas.lineHeight_mm(used);
 }
 
+QString untilText(const QDate &lastGoodDay)
+{
+    return WorksheetadditionsWords::tr("use by %1", "the last good day of a lot")
+        .arg(assay::shownDay(lastGoodDay));
+}
+
+/// isToldAbove: the last good day of that lot.
+QString lotText(const LotStretch &stretch, bool isToldAbove)
+{
+    if (stretch.lot.isEmpty())
+        return WorksheetadditionsWords::tr("by the book no lot is enough");
+    const QString lot = stretch.isAnotherContainer
+                            ? WorksheetadditionsWords::tr("another container of lot %1").arg(stretch.lot)
+                            : WorksheetadditionsWords::tr("lot %1").arg(stretch.lot);
+    return stretch.lastGoodDay && !isToldAbove
+               ? WorksheetadditionsWords::tr("%1, use by %2").arg(lot, assay::shownDay(*stretch.lastGoodDay))
+               : lot;
+}
+
+QString stretchText(const LotStretch &stretch, bool isToldAbove)
+{
+    const QString lot = lotText(stretch, isToldAbove);
+    QString text;
+    if (stretch.isLast && stretch.standIn.isEmpty())
+        text = WorksheetadditionsWords::tr("from tube %1 on: %2").arg(stretch.firstTube + 1).arg(lot);
+    else if (stretch.firstTube == stretch.lastTube)
+        text = WorksheetadditionsWords::tr("tube %1: %2").arg(stretch.firstTube + 1).arg(lot);
+    else
+        text = WorksheetadditionsWords::tr("tubes %1 to %2: %3")
+                   .arg(stretch.firstTube + 1)
+                   .arg(stretch.lastTube + 1)
+                   .arg(lot);
+    return stretch.standIn.isEmpty() ? text : QStringList{stretch.standIn, text}.join(u", "_s);
+}
+
+/// One lot for all that the addition's own reagent goes into stands above, in its row.
+QString stretchesText(const std::vector<LotStretch> &stretches)
+{
+    QStringList parts;
+    bool isFirst = true;
+    for (const LotStretch &stretch : stretches) {
+        const bool isOwn = stretch.standIn.isEmpty();
+        const bool isInRow = isOwn && std::exchange(isFirst, false) && !stretch.lot.isEmpty();
+        if (!isInRow || !stretch.isLast)
+            parts << stretchText(stretch, isInRow);
+    }
+    return evaluation::capitalised(assay::listed(parts));
+}
+
 } // namespace
 
-WorksheetAdditions::Line WorksheetAdditions::lineOf(const WorksheetContent &content,
-                                                    const planning::Round &round)
+WorksheetAdditions::Line WorksheetAdditions::lineOf(const WorksheetContent &content, int index)
 {
+    const planning::Round &round = content.rounds.at(static_cast<std::size_t>(index));
     Line line;
     line.name = round.name;
     line.suspension = round.suspension;
@@ -80,8 +133,18 @@ WorksheetAdditions::Line WorksheetAdditions::lineOf(const WorksheetContent &cont
     line.hasLot = round.component != content.method.sample;
     line.lot = round.lot;
     if (const run::LotUse *lot = lotUseOf(content, round); line.hasLot && lot && lot->expires)
-        line.until = WorksheetadditionsWords::tr("use by %1", "the last good day of a lot")
-                         .arg(assay::shownDay(*lot->expires));
+        line.until = untilText(*lot->expires);
+    const auto found = content.lotsByRound.find(index);
+    if (found == content.lotsByRound.end())
+        return line;
+    const std::vector<LotStretch> &stretches = found->second;
+    const auto own =
+        std::ranges::find_if(stretches, [](const LotStretch &stretch) { return stretch.standIn.isEmpty(); });
+    if (own != stretches.end() && !own->lot.isEmpty()) {
+        line.lot = own->lot;
+        line.until = own->lastGoodDay ? untilText(*own->lastGoodDay) : QString();
+    }
+    line.lots = stretchesText(stretches);
     return line;
 }
 
@@ -89,17 +152,21 @@ WorksheetAdditions::WorksheetAdditions(const Canvas &canvas, const WorksheetCont
                                        const SheetTable &table)
     : m_table(table)
 {
-    for (const planning::Round &round : content.rounds)
+    for (int round = 0; round < static_cast<int>(content.rounds.size()); ++round)
         m_lines.push_back(lineOf(content, round));
     setWidths(canvas);
     for (Line &line : m_lines) {
         const double lotRoom_mm = entryRoom_mm(canvas, WorksheetadditionsWords::tr("lot"), m_lot_mm);
+        line.row_mm = std::max({smallestLine_mm - betweenLines_mm,
+                                wholeHeight_mm(canvas, line.name, nameRoom_mm(line), additionName),
+                                wholeHeight_mm(canvas, line.pipette, m_pipette_mm, additionDetail),
+                                wholeHeight_mm(canvas, line.lot, lotRoom_mm, entryStyle) + underLot_mm}) +
+                      betweenLines_mm;
         line.height_mm =
-            std::max({smallestLine_mm - betweenLines_mm,
-                      wholeHeight_mm(canvas, line.name, nameRoom_mm(line), additionName),
-                      wholeHeight_mm(canvas, line.pipette, m_pipette_mm, additionDetail),
-                      wholeHeight_mm(canvas, line.lot, lotRoom_mm, entryStyle) + underLot_mm}) +
-            betweenLines_mm;
+            line.row_mm +
+            (line.lots.isEmpty()
+                 ? 0
+                 : wholeHeight_mm(canvas, line.lots, lotsRoom_mm(), additionDetail) + belowLots_mm);
     }
 }
 
@@ -135,6 +202,11 @@ void WorksheetAdditions::setWidths(const Canvas &canvas)
     m_lot_mm += shared_mm - m_name_mm - m_pipette_mm;
 }
 
+double WorksheetAdditions::lotsRoom_mm() const
+{
+    return m_table.width_mm - disc_mm;
+}
+
 double WorksheetAdditions::nameRoom_mm(const Line &line) const
 {
     return m_name_mm - (line.suspension ? m_swirl_mm + 1 : 0);
@@ -159,11 +231,15 @@ void WorksheetAdditions::paintLine(Canvas &canvas, const Line &line, double top_
 {
     double x = m_table.left_mm;
     const auto cell = [&](double width_mm) {
-        const QRectF area(x, top_mm, width_mm, line.height_mm);
+        const QRectF area(x, top_mm, width_mm, line.row_mm);
         x += width_mm + betweenColumns_mm;
         return area;
     };
-    const double middle_mm = top_mm + line.height_mm / 2;
+    if (!line.lots.isEmpty())
+        canvas.text(
+            {x + disc_mm, top_mm + line.row_mm, lotsRoom_mm(), line.height_mm - line.row_mm - belowLots_mm},
+            line.lots, wholeStyle(canvas, line.lots, lotsRoom_mm(), additionDetail));
+    const double middle_mm = top_mm + line.row_mm / 2;
     paintNumber(canvas, {x + 2.6, middle_mm}, number);
     x += disc_mm;
     const QRectF name = cell(m_name_mm);

@@ -31,9 +31,15 @@ private:
         bool hasLot = true;
         QString lot;
         QString until;
+        /// Below: which tubes take which lot, where one is not enough for all.
+        QString lots;
+        /// Without and with what stands below.
+        double row_mm = 0;
         double height_mm = 0;
     };
-    static Line lineOf(const WorksheetContent &content, const planning::Round &round);
+    static Line lineOf(const WorksheetContent &content, int round);
+    /// From below the name to the right edge.
+    double lotsRoom_mm() const;
     void setWidths(const Canvas &canvas);
     /// What the name has beside the mark of a suspension.
     double nameRoom_mm(const Line &line) const;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/planning/worksheet.h"
+#include "ui/print/lotstretch.h"
 
 #include <map>
 #include <optional>
@@ -16,6 +17,9 @@ struct WorksheetContent {
     run::Run run;
     /// As planning::roundsOf gives them: what stands on the sheet is what stands on the screen.
     std::vector<planning::Round> rounds;
+    /// By round, in the order of the tubes, where the lot that the run names is not the one container for all
+    /// of them.
+    std::map<int, std::vector<LotStretch>> lotsByRound{};
     /// Whose sheet it is, and who pipettes; empty: left to write in.
     QString laboratory;
     /// Of the rack as it was planned, where tubes were added since; empty: of the run as it is.

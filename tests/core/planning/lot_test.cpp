@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/planning/lotoutlook.h"
+#include "core/planning/lotturns.h"
 #include "core/planning/reagents.h"
 
 #include "tests/support/benches.h"
@@ -76,6 +77,52 @@ TEST(NextLot, HoldsItsLastDoseWhateverComputingLeaves)
     }
     EXPECT_FALSE(holds(lot, 0.2));
     EXPECT_FALSE(holds(lotOfBuffer(0.1), 0.2));
+}
+
+TEST(LotTurns, GoFromContainerToContainerAndStayWithTheNewOne)
+{
+    Lot first = lotOfBuffer(0.5);
+    Lot second = lotOfBuffer(0.45);
+    second.id = 8;
+    second.expires = QDate(2026, 12, 31);
+    Lot third = second;
+    third.id = 9;
+    third.expires = QDate(2027, 12, 31);
+    third.remaining_mL = 5;
+    const std::vector lots{first, third, second};
+    using Turns = std::vector<std::optional<qint64>>;
+    // Behind two doses 0.1 mL is left of the first: it would hold the last dose, but the bench is with
+    // another one then.
+    EXPECT_EQ(lotsInTurn(7, lots, u"Coenzyme"_s, {0.2, 0.2, 0.2, 0.2, 0.2, 0.1}, runAt),
+              (Turns{7, 7, 8, 8, 9, 9}));
+    EXPECT_EQ(lotsInTurn(9, lots, u"Coenzyme"_s, {0.2, 0.2}, runAt), (Turns{9, 9}))
+        << "the one in use, whatever ends first";
+    EXPECT_EQ(lotsInTurn(7, lots, u"Coenzyme"_s, {0.2, 6, 0.2}, runAt),
+              (Turns{7, std::nullopt, std::nullopt}))
+        << "what a person decides there is not known";
+    EXPECT_EQ(lotsInTurn(99, lots, u"Coenzyme"_s, {0.2}, runAt), Turns{8}) << "one that is not in hand";
+    const Lot *next = goOnWith(7, lots, u"Coenzyme"_s, 0.5, runAt);
+    ASSERT_TRUE(next);
+    EXPECT_EQ(next->id, 7) << "its last drop";
+    EXPECT_EQ(goOnWith(7, lots, u"Coenzyme"_s, 6, runAt), nullptr);
+}
+
+TEST(LotTurns, OfSeveralContainersOfALotTheOneThatEndsFirstIsMeant)
+{
+    Lot dry = lotOfBuffer();
+    dry.isDry = true;
+    dry.expires = QDate(2026, 3, 31);
+    Lot late = lotOfBuffer();
+    late.id = 8;
+    late.expires = QDate(2026, 12, 31);
+    Lot early = late;
+    early.id = 9;
+    early.expires = QDate(2026, 6, 30);
+    const std::vector lots{dry, late, early};
+    ASSERT_TRUE(containerOf(u"N-12"_s, u"coenzyme"_s, lots));
+    EXPECT_EQ(containerOf(u"N-12"_s, u"coenzyme"_s, lots)->id, 9);
+    EXPECT_EQ(containerOf(u"N-13"_s, u"coenzyme"_s, lots), nullptr);
+    EXPECT_EQ(containerOf(u"N-12"_s, u"Buffer"_s, lots), nullptr);
 }
 
 TEST(LotUseBy, IsTheEarliestAndSaysWhatEndsIt)

@@ -198,6 +198,24 @@ TEST(Worksheet, TakesTheSmallestPipetteThatMakesTheVolume)
     EXPECT_EQ(roundsOf(method, mixedRun(), glassware)[0].pipette, QString());
 }
 
+TEST(Worksheet, DosesOfAReagentAreThoseWhereItStandsInToo)
+{
+    run::Run run = mixedRun();
+    const QString water = roundsOfMixed()[1].name;
+    run.samples.push_back(test::liquid("another"));
+    run.samples.back().id = water; // a sample of that name is no reagent
+    run.tubes.push_back(test::sampleTube("S", 0.1, 0.5));
+    run.tubes.back().sample = water;
+    const std::vector<ReagentDose> doses = dosesOf(water, roundsOfMixed(run), run);
+    ASSERT_EQ(doses.size(), 6u);
+    for (int tube = 0; tube < 5; ++tube) {
+        EXPECT_EQ(doses[static_cast<std::size_t>(tube)].round, 1);
+        EXPECT_EQ(doses[static_cast<std::size_t>(tube)].tube, tube);
+    }
+    EXPECT_NEAR(doses[3].volume_mL, 0.9, 1e-12);
+    EXPECT_EQ(doses[5], (ReagentDose{2, 0, 0.1})) << "in the blank in place of the sample";
+}
+
 TEST(Worksheet, OfARackWithoutTubesIsTheListOfRounds)
 {
     run::Run run = mixedRun();
