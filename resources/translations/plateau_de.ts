@@ -10074,6 +10074,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>Nothing was ticked: by the book the lot does not hold another tube of this. The Pipette page says which lot comes next.</source>
             <translation>Nichts wurde abgehakt: Nach dem Bestand reicht die Charge für keinen weiteren Ansatz. Die Seite Pipettieren sagt, welche Charge folgt.</translation>
         </message>
+        <message>
+            <source>Nothing was ticked: by the book lot %1 does not hold another tube of this, and no other lot is fit. Choose or receive one, or tick the tube on the Pipette page to take more of it all the same.</source>
+            <translation>Nichts wurde abgehakt: Nach dem Bestand reicht die Charge %1 für keinen weiteren Ansatz, und keine andere Charge ist geeignet. Eine andere wählen oder als Eingang buchen, oder den Ansatz auf der Seite Pipettieren abhaken, um trotzdem mehr von ihr zu nehmen.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::DraftFields</name>
@@ -16806,6 +16810,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>short by %1, for tubes: %2</source>
             <translation>es fehlen %1, für Ansätze: %2</translation>
         </message>
+        <message>
+            <source>from tube %1 on no lot is enough</source>
+            <translation>ab Ansatz %1 reicht keine Charge</translation>
+        </message>
+        <message>
+            <source>from tube %1 on lot %2</source>
+            <translation>ab Ansatz %1 Charge %2</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReceiveView</name>
@@ -22475,6 +22487,30 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>%1: %2, made %3, loses %4 per hour</source>
             <comment>a standard</comment>
             <translation>%1: %2, hergestellt %3, verliert %4 je Stunde</translation>
+        </message>
+        <message>
+            <source>by the book no lot is enough</source>
+            <translation>nach dem Bestand reicht keine Charge</translation>
+        </message>
+        <message>
+            <source>another container of lot %1</source>
+            <translation>ein anderes Gebinde der Charge %1</translation>
+        </message>
+        <message>
+            <source>lot %1</source>
+            <translation>Charge %1</translation>
+        </message>
+        <message>
+            <source>%1, use by %2</source>
+            <translation>%1, bis %2</translation>
+        </message>
+        <message>
+            <source>from tube %1 on: %2</source>
+            <translation>ab Ansatz %1: %2</translation>
+        </message>
+        <message>
+            <source>tubes %1 to %2: %3</source>
+            <translation>Ansätze %1 bis %2: %3</translation>
         </message>
     </context>
 </TS>

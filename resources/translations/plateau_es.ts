@@ -10074,6 +10074,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <source>Nothing was ticked: by the book the lot does not hold another tube of this. The Pipette page says which lot comes next.</source>
             <translation>No se ha marcado nada: según las existencias, el lote no alcanza para otro tubo. La página Pipetear dice qué lote sigue.</translation>
         </message>
+        <message>
+            <source>Nothing was ticked: by the book lot %1 does not hold another tube of this, and no other lot is fit. Choose or receive one, or tick the tube on the Pipette page to take more of it all the same.</source>
+            <translation>No se ha marcado nada: según las existencias, el lote %1 no alcanza para otro tubo, y ningún otro lote es apto. Elija o reciba otro, o marque el tubo en la página Pipetear para tomar más de él de todos modos.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::DraftFields</name>
@@ -16806,6 +16810,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>short by %1, for tubes: %2</source>
             <translation>faltan %1, para tubos: %2</translation>
         </message>
+        <message>
+            <source>from tube %1 on no lot is enough</source>
+            <translation>desde el tubo %1, ningún lote alcanza</translation>
+        </message>
+        <message>
+            <source>from tube %1 on lot %2</source>
+            <translation>desde el tubo %1, lote %2</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReceiveView</name>
@@ -22475,6 +22487,30 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>%1: %2, made %3, loses %4 per hour</source>
             <comment>a standard</comment>
             <translation>%1: %2, preparado el %3, pierde %4 por hora</translation>
+        </message>
+        <message>
+            <source>by the book no lot is enough</source>
+            <translation>según las existencias, ningún lote alcanza</translation>
+        </message>
+        <message>
+            <source>another container of lot %1</source>
+            <translation>otro envase del lote %1</translation>
+        </message>
+        <message>
+            <source>lot %1</source>
+            <translation>lote %1</translation>
+        </message>
+        <message>
+            <source>%1, use by %2</source>
+            <translation>%1, hasta %2</translation>
+        </message>
+        <message>
+            <source>from tube %1 on: %2</source>
+            <translation>desde el tubo %1: %2</translation>
+        </message>
+        <message>
+            <source>tubes %1 to %2: %3</source>
+            <translation>tubos %1 a %2: %3</translation>
         </message>
     </context>
 </TS>

@@ -10074,6 +10074,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <source>Nothing was ticked: by the book the lot does not hold another tube of this. The Pipette page says which lot comes next.</source>
             <translation>Rien n’a été coché : d’après le stock noté, le lot ne suffit plus pour un autre tube. La page Pipetage dit quel lot vient ensuite.</translation>
         </message>
+        <message>
+            <source>Nothing was ticked: by the book lot %1 does not hold another tube of this, and no other lot is fit. Choose or receive one, or tick the tube on the Pipette page to take more of it all the same.</source>
+            <translation>Rien n’a été coché : d’après le stock noté, le lot %1 ne suffit plus pour un autre tube, et aucun autre lot n’est utilisable. Choisissez-en ou réceptionnez-en un autre, ou cochez le tube à la page Pipetage pour en prélever quand même davantage.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::DraftFields</name>
@@ -16806,6 +16810,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>short by %1, for tubes: %2</source>
             <translation>manque %1, pour tubes : %2</translation>
         </message>
+        <message>
+            <source>from tube %1 on no lot is enough</source>
+            <translation>à partir du tube %1, aucun lot ne suffit</translation>
+        </message>
+        <message>
+            <source>from tube %1 on lot %2</source>
+            <translation>à partir du tube %1, lot %2</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReceiveView</name>
@@ -22475,6 +22487,30 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>%1: %2, made %3, loses %4 per hour</source>
             <comment>a standard</comment>
             <translation>%1 : %2, préparé le %3, perd %4 par heure</translation>
+        </message>
+        <message>
+            <source>by the book no lot is enough</source>
+            <translation>d’après le stock noté, aucun lot ne suffit</translation>
+        </message>
+        <message>
+            <source>another container of lot %1</source>
+            <translation>un autre flacon du lot %1</translation>
+        </message>
+        <message>
+            <source>lot %1</source>
+            <translation>lot %1</translation>
+        </message>
+        <message>
+            <source>%1, use by %2</source>
+            <translation>%1, jusqu’au %2</translation>
+        </message>
+        <message>
+            <source>from tube %1 on: %2</source>
+            <translation>à partir du tube %1 : %2</translation>
+        </message>
+        <message>
+            <source>tubes %1 to %2: %3</source>
+            <translation>tubes %1 à %2 : %3</translation>
         </message>
     </context>
 </TS>
