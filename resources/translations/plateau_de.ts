@@ -477,7 +477,7 @@
         </message>
         <message>
             <source>individuals with moving range</source>
-            <translation>Einzelwerte mit gleitender Spannweite</translation>
+            <translation>Einzelwerte mit Spannweite</translation>
         </message>
         <message>
             <source>means with range</source>
@@ -20903,8 +20903,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>alle Personen</translation>
         </message>
         <message>
-            <source>%1 (all standards of it)</source>
-            <translation>%1 (alle Standards daraus)</translation>
+            <source>%1 (all standards)</source>
+            <translation>%1 (alle Standards)</translation>
         </message>
         <message>
             <source>all of them, without limits</source>

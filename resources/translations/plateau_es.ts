@@ -20903,7 +20903,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>cualquiera</translation>
         </message>
         <message>
-            <source>%1 (all standards of it)</source>
+            <source>%1 (all standards)</source>
             <translation>%1 (todos sus patrones)</translation>
         </message>
         <message>

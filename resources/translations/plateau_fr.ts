@@ -20903,7 +20903,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>toutes</translation>
         </message>
         <message>
-            <source>%1 (all standards of it)</source>
+            <source>%1 (all standards)</source>
             <translation>%1 (tous ses étalons)</translation>
         </message>
         <message>

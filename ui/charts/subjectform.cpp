@@ -225,7 +225,7 @@ void SubjectForm::fillNames()
         const QString &name = offer.subject.name;
         const auto isKnown = [&](const auto &choice) { return choice.second == name; };
         if (std::ranges::none_of(choices, isKnown))
-            choices.emplace_back(offer.preparations > 0 ? tr("%1 (all standards of it)").arg(name) : name,
+            choices.emplace_back(offer.preparations > 0 ? tr("%1 (all standards)").arg(name) : name,
                                  name);
     }
     if (isOfOne && choices.size() > 1)
