@@ -20,7 +20,7 @@ const std::vector<SchemaStep> &schemaSteps()
 {
     static const std::vector<SchemaStep> steps{firstSchemaStep(),  secondSchemaStep(), thirdSchemaStep(),
                                                fourthSchemaStep(), fifthSchemaStep(),  sixthSchemaStep(),
-                                               seventhSchemaStep(), eighthSchemaStep()};
+                                               seventhSchemaStep(), eighthSchemaStep(), ninthSchemaStep()};
     return steps;
 }
 
