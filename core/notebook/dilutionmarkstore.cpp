@@ -38,7 +38,7 @@ qint64 dilutionRow(const Database &database, RunId run, const DilutionPlace &pla
     query.run(run.value, place.sample, place.step);
     if (!query.next())
         throw Failure(Failure::Kind::Refused,
-                      Sentence::tr("Run %1 has no dilution step %2 of a sample %3; nothing was stored.")
+                      Sentence::tr("Run %1 has no sample %3 with a dilution step %2; nothing was stored.")
                           .arg(run.value)
                           .arg(place.step + 1)
                           .arg(place.sample + 1));
