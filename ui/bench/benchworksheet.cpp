@@ -70,8 +70,9 @@ public:
         while (m_dilution != m_dilutionsEnd && m_dilution->after < mark) {
             WorksheetAct act;
             act.isTick = m_dilution->kind == notebook::MarkKind::Done;
-            for (const auto first = m_dilution; m_dilution != m_dilutionsEnd && m_dilution->kind == first->kind &&
-                                                m_dilution->at == first->at;
+            const auto first = m_dilution;
+            for (; m_dilution != m_dilutionsEnd && m_dilution->kind == first->kind &&
+                   m_dilution->at == first->at && m_dilution->after == first->after;
                  ++m_dilution)
                 act.dilutions.push_back(m_dilution->place);
             add(std::move(act));
