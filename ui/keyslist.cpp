@@ -72,6 +72,8 @@ void addBench(std::vector<KeyEntry> &entries)
          {pipette, u"0–9"_s, KeyslistWords::tr("Another volume went in")},
          {pipette, KeyslistWords::tr("-, Backspace"), KeyslistWords::tr("Take back the last tick")},
          {pipette, u"/"_s, KeyslistWords::tr("The tube is spoilt; asks why")},
+         {pipette, KeyslistWords::tr("Space, on a dilution"),
+          KeyslistWords::tr("Tick it as made, or take its tick back; * ticks all of them")},
          {read, KeyslistWords::tr("Enter"),
           KeyslistWords::tr("Store the reading, or ask about it where it cannot be right")},
          {read, KeyslistWords::tr("Up, Down"), KeyslistWords::tr("The tube before, the next one")},

@@ -40,6 +40,8 @@ reading, reading_point      what was read; "corrects" names the reading that one
 reading_origin, reading_again, bench_stamp   where a reading came from, that it continues a series, when it was made
 pipetting_mark, mark_lot_day   what was ticked, taken back or spoilt in a tube; how long the container was good
                             that it was taken from, where its label says otherwise
+dilution_mark               steps of diluting a sample that were ticked as made, or taken back; last_mark is the
+                            newest pipetting_mark of the run then
 decision, decision_sample, decision_companion, reopening   what was decided, by whom, why, and what was taken back
 lot, lot_version, lot_keeping, lot_opening, lot_opening_change   containers of reagents, their labels as they were
                             noted, when they were opened, and what was said of that later: the last word counts, a

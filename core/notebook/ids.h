@@ -20,6 +20,7 @@ using RunId = Id<struct RunRow>;
 using ReadingId = Id<struct ReadingRow>;
 using MethodId = Id<struct MethodRow>;
 using MarkId = Id<struct MarkRow>;
+using DilutionMarkId = Id<struct DilutionMarkRow>;
 using ShelfId = Id<struct ShelfRow>;
 using LotId = Id<struct LotRow>;
 using ItemId = Id<struct ItemRow>;

@@ -10,7 +10,7 @@ class OpenNotebook;
 
 /// The worksheet of a run on the bench. Every function is one act: all of it is on disk with its audit entry
 /// when it returns, or it throws Failure and nothing is. What a run looks like with its marks is
-/// StoredRun::run; the marks themselves are StoredRun::marks.
+/// StoredRun::run; the marks themselves are StoredRun::marks and dilutionMarks.
 class Pipetting
 {
 public:
@@ -29,6 +29,10 @@ public:
     /// The tube does not count, with a reason; its marks and readings stay.
     void markSpoilt(RunId run, int tube, const QString &person, const QString &reason);
     void markUnspoilt(RunId run, int tube, const QString &person, const QString &reason);
+    /// Dilution steps that were made, of one sample or several; one that is so already is refused.
+    void markDilutionsDone(RunId run, const std::vector<DilutionPlace> &steps, const QString &person);
+    /// Takes back the ticks of steps that are made.
+    void markDilutionsUndone(RunId run, const std::vector<DilutionPlace> &steps, const QString &person);
 
 private:
     OpenNotebook &m_open;

@@ -101,6 +101,18 @@ std::optional<QString> nameOfReading(const Database &database, qint64 id)
     return Sentence::tr("tube %1, %2").arg(numberOfTube(database, query.integer(0))).arg(query.text(1));
 }
 
+/// "P-104, step 2"
+std::optional<QString> nameOfDilution(const Database &database, qint64 id)
+{
+    Statement query(database,
+                    u"SELECT name, dilution.position FROM dilution JOIN sample ON sample.id = dilution.sample WHERE dilution.id = ?"_s);
+    query.run(id);
+    if (!query.next())
+        return std::nullopt;
+    return Sentence::tr("%1, step %2", "a sample and a step of its dilution")
+        .arg(query.text(0), QString::number(query.integer(1) + 1));
+}
+
 std::optional<QString> nameOfMethodRow(const Database &database, qint64 id)
 {
     Statement query(database, u"SELECT content, version FROM method WHERE id = ?"_s);
@@ -130,6 +142,8 @@ std::optional<QString> recordName(const Database &database, const QString &table
         return QString::number(numberOfTube(database, id));
     if (table == "reading"_L1)
         return nameOfReading(database, id);
+    if (table == "dilution"_L1)
+        return nameOfDilution(database, id);
     if (table == "method"_L1)
         return nameOfMethodRow(database, id);
     const auto query = queriesOfNames().find(table);

@@ -4,6 +4,7 @@
 
 #include "core/assay/method.h"
 #include "core/evaluation/evaluation.h"
+#include "core/notebook/dilutionmarks.h"
 #include "core/notebook/ids.h"
 #include "core/notebook/marks.h"
 #include "core/notebook/persons.h"
@@ -187,6 +188,8 @@ struct StoredRun {
     std::vector<StoredReading> readings;
     /// Every mark ever made, oldest first. See marks.h for what counts.
     std::vector<StoredMark> marks;
+    /// Every tick of a dilution and what took it back, oldest first.
+    std::vector<StoredDilutionMark> dilutionMarks;
     /// Oldest first; the last one counts, unless it was taken back.
     std::vector<Decision> decisions;
     /// Oldest first.
@@ -268,7 +271,8 @@ struct AuditEntry {
     /// "notebookCreated", "schemaStep", "runAdded", "readingAdded", "readingCorrected", "runAccepted",
     /// "runRejected", "runReopened", "methodSaved", "methodImported", "methodRetired", "methodReinstated",
     /// "readingAgain", "tubesAdded", "clockJumped",
-    /// "dosesDone", "dosesUndone", "tubeSpoilt", "tubeUnspoilt", "sampleRegistered", "sampleChanged",
+    /// "dosesDone", "dosesUndone", "tubeSpoilt", "tubeUnspoilt", "dilutionsDone", "dilutionsUndone",
+    /// "sampleRegistered", "sampleChanged",
     /// "sampleWithdrawn", "repeatWaived", "lotReceived", "lotChanged", "lotOpened", "lotOpeningCorrected", "lotUsed",
     /// "lotDiscarded", "lotCorrected", "equipmentAdded", "equipmentChanged", "equipmentChecked",
     /// "equipmentCheckWithdrawn", "substanceAdded", "substanceChanged", "standardPrepared",

@@ -36,6 +36,7 @@ const WordsByName &wordsOfRecords()
         {u"decision_signature"_s, Sentence::tr("signature")},
         {u"decision_step"_s, Sentence::tr("dilution advised for a repeat")},
         {u"dilution"_s, Sentence::tr("dilution step")},
+        {u"dilution_mark"_s, Sentence::tr("mark of a dilution")},
         {u"dilution_uncertainty"_s, Sentence::tr("uncertainty of a dilution step")},
         {u"equipment_check"_s, Sentence::tr("check of equipment")},
         {u"equipment_condition"_s, Sentence::tr("condition of a check")},

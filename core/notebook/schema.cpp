@@ -14,13 +14,13 @@ namespace plateau::notebook {
 using namespace Qt::StringLiterals;
 
 const QLatin1StringView newestFingerprint =
-    "7afe713a52d7597251ee31dce1337bcdf51e21ef4f66a26666e64ab6f6536207"_L1;
+    "9548d71112e27960288920a653c7598afe80b9d7e1fbc555f9c9f1842d819563"_L1;
 
 const std::vector<SchemaStep> &schemaSteps()
 {
     static const std::vector<SchemaStep> steps{firstSchemaStep(),  secondSchemaStep(), thirdSchemaStep(),
                                                fourthSchemaStep(), fifthSchemaStep(),  sixthSchemaStep(),
-                                               seventhSchemaStep(), eighthSchemaStep()};
+                                               seventhSchemaStep(), eighthSchemaStep(), ninthSchemaStep()};
     return steps;
 }
 

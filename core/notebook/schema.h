@@ -39,6 +39,7 @@ SchemaStep fifthSchemaStep();
 SchemaStep sixthSchemaStep();
 SchemaStep seventhSchemaStep();
 SchemaStep eighthSchemaStep();
+SchemaStep ninthSchemaStep();
 
 /// A table, or the storage of one, that follows from the records and can be made anew from them at any time
 /// (searchindex.h): it is not protected, and no audit entry covers it.

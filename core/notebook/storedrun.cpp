@@ -5,6 +5,7 @@
 #include "core/notebook/clockjumps.h"
 #include "core/notebook/companions.h"
 #include "core/notebook/decisionstore.h"
+#include "core/notebook/dilutionmarkstore.h"
 #include "core/notebook/inputs.h"
 #include "core/notebook/opennotebook.h"
 #include "core/notebook/planstore.h"
@@ -81,6 +82,7 @@ StoredRun loadStored(const Database &database, RunId run)
     stored.plan = loadPlanRecord(database, run);
     stored.readings = inputs.readings;
     stored.marks = inputs.marks;
+    stored.dilutionMarks = loadDilutionMarks(database, run);
     for (const DecisionRow &row : decisions)
         stored.decisions.push_back(row.decision);
     stored.reopenings = loadReopenings(database, run);
@@ -101,6 +103,9 @@ StoredRun loadStoredRevision(const Database &database, RunId run, int revision)
     takeCompanions(stored, database, loadCompanionRows(database, decision.id), decision.id);
     std::erase_if(stored.readings, [&](const StoredReading &reading) { return reading.id > seen.reading; });
     std::erase_if(stored.marks, [&](const StoredMark &mark) { return mark.id > seen.mark; });
+    // No decision rests on them, so none keeps which was the newest.
+    std::erase_if(stored.dilutionMarks,
+                  [&](const StoredDilutionMark &mark) { return mark.at > decision.decision.at; });
     stored.decisions.erase(stored.decisions.begin() + revision, stored.decisions.end());
     std::erase_if(stored.reopenings,
                   [&](const Reopening &reopening) { return reopening.decision >= revision - 1; });

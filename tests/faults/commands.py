@@ -34,8 +34,8 @@ FAULTS = [("write", str(errno.ENOSPC)), ("write", f"{errno.EIO}+"), ("write", "s
           ("open", str(errno.EACCES)), ("remove", str(errno.EIO)), ("rename", str(errno.EIO)), ("link", str(errno.EIO)),
           ("truncate", str(errno.EIO)), ("any", "gone"), ("any", "kill")]
 # Notebooks as the programs of their times wrote them, which an import upgrades first.
-OLD_SCHEMAS = (1, 2, 3, 4, 5, 6)
-NEWEST = 7
+OLD_SCHEMAS = (1, 2, 3, 4, 5, 6, 7, 8)
+NEWEST = 9
 SESSIONS = {
     "import": ["import", "{notebook}", "{runs}/trace.json", "{runs}/solid.json"],
     "import-new": ["import", "{out}/new.plateau", "{runs}/trace.json"],

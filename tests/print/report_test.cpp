@@ -12,6 +12,7 @@
 #include "tests/support/benches.h"
 #include "tests/support/print.h"
 #include "ui/print/reporttext.h"
+#include "ui/print/worksheetcontent.h"
 
 #include <QRegularExpression>
 
@@ -410,6 +411,20 @@ TEST(RunRecord, MarksACorrectedReadingAndTellsItsOldValueAndWhy)
         text.contains(u"a) tube 5, A2: was 0.914, corrected to 0.941 by M. Keel on 2026-03-02 11:04:09 "
                       "+01:00. Reason: digits were swapped"_s));
     EXPECT_TRUE(text.contains(u"0,914"_s)); // as it was typed
+}
+
+TEST(RunRecord, SaysWhoTickedWhichDilution)
+{
+    ReportContent content = test::reportOfSample(u"clean-run.json"_s);
+    test::accept(content);
+    const QString none = packed(Printed(runRecordPdf(content, Paper::A4)).text());
+    EXPECT_FALSE(none.contains(packed(u"Dilutions as they were ticked"_s)));
+    const QDateTime at(QDate(2026, 3, 2), QTime(8, 5), Qt::OffsetFromUTC, 3600);
+    content.record->dilutions = {{u"Cask twelve"_s, 2, 3, {10, 20, {}}, u"M. Keel"_s, at}};
+    const QString text = packed(Printed(runRecordPdf(content, Paper::A4)).text());
+    EXPECT_TRUE(text.contains(packed(u"Dilutions as they were ticked"_s)));
+    EXPECT_TRUE(text.contains(packed(u"Cask twelve 2 of 3"_s)));
+    EXPECT_TRUE(text.contains(packed(dilutionOnPaper({{10, 20, {}}})))) << text.toStdString();
 }
 
 TEST(RunRecord, SaysWhoDecidedAndWhatVerifyConfirms)

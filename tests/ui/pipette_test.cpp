@@ -48,6 +48,14 @@ protected:
     }
     QString action() const { return labelText(u"pipetteAction"_s); }
     QString strip() const { return labelText(u"nextAction"_s); }
+    /// P-104 is diluted in two steps.
+    static run::Run dilutedRun()
+    {
+        run::Run run = exampleRun();
+        run.samples[0].dilution = {{5, 50, {}}, {1, 10, {}}};
+        return run;
+    }
+    int dilutionMarks(notebook::RunId id) const { return static_cast<int>(book->load(id).dilutionMarks.size()); }
     int marks(notebook::RunId id) const { return static_cast<int>(book->load(id).marks.size()); }
     QModelIndex cell(int tube) const
     {
@@ -465,6 +473,94 @@ TEST_F(PipetteScreen, TheSampleToBeDilutedIsNotCutFromTheListOfSteps)
                                                            Qt::TextWordWrap, words);
     EXPECT_GE(steps->rowHeight(0), needed.height()) << words.toStdString();
     EXPECT_GT(steps->rowHeight(0), steps->rowHeight(1)) << "in two lines or more";
+}
+
+TEST_F(PipetteScreen, DilutionsAreTickedAmongTheStepsByTheSameKeys)
+{
+    const notebook::RunId id = addRun(dilutedRun());
+    open();
+    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL buffer pH 9"_s) << "who ticks none is not held up";
+    tabTo(u"pipetteSteps"_s);
+    EXPECT_EQ(action(), u"P-104, step 1 of 2: dilute 5\u00a0mL to 50\u00a0mL"_s);
+    EXPECT_EQ(labelText(u"pipetteContents"_s), u"Dilution 1 of 2; 0 made so far."_s);
+    press(Qt::Key_Space);
+    ASSERT_EQ(dilutionMarks(id), 1);
+    EXPECT_EQ(book->load(id).dilutionMarks[0].person, u"R. Okafor"_s);
+    EXPECT_EQ(action(), u"P-104, step 2 of 2: dilute 1\u00a0mL to 10\u00a0mL"_s);
+    EXPECT_EQ(focusName(), u"pipetteSteps"_s);
+    press(Qt::Key_Enter, Qt::KeypadModifier);
+    ASSERT_EQ(dilutionMarks(id), 2);
+    EXPECT_EQ(marks(id), 0);
+    EXPECT_EQ(focusName(), u"pipetteGrid"_s) << "all are made";
+    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL buffer pH 9"_s);
+    EXPECT_FALSE(window->findChild<QLabel *>(u"pipetteHints"_s)->text().contains(u"dilutions"_s));
+    window.reset();
+    open();
+    tabTo(u"pipetteSteps"_s);
+    EXPECT_EQ(action(), u"P-104, step 1 of 2: diluted 5\u00a0mL to 50\u00a0mL"_s) << "the next start knows";
+}
+
+TEST_F(PipetteScreen, ATickOfADilutionMadeByMistakeIsTakenBackWhereItStands)
+{
+    const notebook::RunId id = addRun(dilutedRun());
+    open();
+    tabTo(u"pipetteSteps"_s);
+    type(u"*"_s);
+    ASSERT_EQ(dilutionMarks(id), 2);
+    tabTo(u"pipetteSteps"_s);
+    ASSERT_EQ(action(), u"P-104, step 1 of 2: diluted 5\u00a0mL to 50\u00a0mL"_s);
+    EXPECT_EQ(find<QPushButton>(u"pipetteTick"_s)->text(), u"&Take the tick back  Space"_s);
+    press(Qt::Key_Space);
+    EXPECT_EQ(book->load(id).dilutionMarks.back().kind, notebook::MarkKind::Undone);
+    EXPECT_EQ(action(), u"P-104, step 1 of 2: dilute 5\u00a0mL to 50\u00a0mL"_s);
+    EXPECT_EQ(focusName(), u"pipetteSteps"_s);
+    type(u"-"_s);
+    EXPECT_EQ(noticeText(), u"Ticked again: the dilution of P-104, step 1 of 2."_s);
+    EXPECT_EQ(action(), u"P-104, step 1 of 2: diluted 5\u00a0mL to 50\u00a0mL"_s);
+    type(u"-"_s);
+    EXPECT_EQ(noticeText(), u"Taken back: the dilution of P-104, step 1 of 2; P-104, step 2 of 2."_s);
+    EXPECT_FALSE(find<QPushButton>(u"pipetteUndo"_s)->isEnabled());
+}
+
+TEST_F(PipetteScreen, UndoTakesBackDilutionsAndAdditionsInTheOrderTheyWereTicked)
+{
+    const notebook::RunId id = addRun(dilutedRun());
+    open();
+    tabTo(u"pipetteSteps"_s);
+    press(Qt::Key_Space);
+    tabTo(u"pipetteGrid"_s);
+    ASSERT_EQ(action(), u"Tube 1: add 1\u00a0mL buffer pH 9"_s) << "the grid is about tubes again";
+    press(Qt::Key_Space);
+    ASSERT_EQ(marks(id), 1);
+    tabTo(u"pipetteSteps"_s);
+    press(Qt::Key_Space);
+    ASSERT_EQ(dilutionMarks(id), 2);
+    type(u"-"_s);
+    EXPECT_EQ(noticeText(), u"Taken back: the dilution of P-104, step 2 of 2."_s);
+    EXPECT_EQ(focusName(), u"pipetteSteps"_s);
+    EXPECT_EQ(stateOf(0), State::Ticked);
+    type(u"-"_s);
+    EXPECT_EQ(stateOf(0), State::Due);
+    EXPECT_EQ(focusName(), u"pipetteGrid"_s);
+    type(u"-"_s);
+    EXPECT_EQ(noticeText(), u"Taken back: the dilution of P-104, step 1 of 2."_s);
+    EXPECT_FALSE(find<QPushButton>(u"pipetteUndo"_s)->isEnabled());
+    EXPECT_EQ(dilutionMarks(id), 4);
+}
+
+TEST_F(PipetteScreen, TheTickOfADilutionWaitsForAName)
+{
+    const notebook::RunId id = addRun(dilutedRun());
+    openWindow();
+    press(Qt::Key_G, Qt::ControlModifier);
+    tabTo(u"pipetteSteps"_s);
+    press(Qt::Key_Space);
+    EXPECT_EQ(dilutionMarks(id), 0);
+    ASSERT_EQ(focusName(), u"person"_s);
+    type(u"R. Okafor"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(dilutionMarks(id), 1);
+    EXPECT_EQ(action(), u"P-104, step 2 of 2: dilute 1\u00a0mL to 10\u00a0mL"_s);
 }
 
 TEST_F(PipetteScreen, TheStarterBeforeItsReadingIsAskedAboutOnce)

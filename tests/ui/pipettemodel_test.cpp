@@ -191,18 +191,19 @@ TEST_F(Pipette, ADilutedSampleIsDilutedFirstAndSaidToBeSo)
 {
     run.samples[0].dilution = {{5, 50, {}}, {10, 25, {}}};
     EXPECT_EQ(sheet().steps()[0].kind, ui::SheetStep::Kind::Dilute);
-    EXPECT_EQ(sheet().steps()[0].words, u"Dilute 5\u00a0mL to 50\u00a0mL, then 10\u00a0mL to 25\u00a0mL: P-104"_s);
-    EXPECT_EQ(sheet().stepOf(0), 1);
-    EXPECT_EQ(sheet().currentStep(), 1) << "it leaves no mark";
+    EXPECT_EQ(sheet().steps()[0].words, u"Dilute 5\u00a0mL to 50\u00a0mL: P-104, step 1 of 2"_s);
+    EXPECT_EQ(sheet().steps()[1].words, u"Dilute 10\u00a0mL to 25\u00a0mL: P-104, step 2 of 2"_s);
+    EXPECT_EQ(sheet().stepOf(0), 2);
+    EXPECT_EQ(sheet().currentStep(), 2) << "nobody waits for its tick";
     EXPECT_EQ(sheet().next(), (ui::Dosing{0, 0}));
     EXPECT_EQ(ui::additionWords(sheet(), {2, 2}), u"Tube 3: add 100\u00a0µL P-104, diluted 25-fold"_s);
     EXPECT_EQ(ui::stripWords(u"A"_s, sheet(), {2, 2}), u"Rack A, tube 3: add 100\u00a0µL P-104, diluted 25-fold"_s);
     EXPECT_EQ(ui::additionWords(sheet(), {2, 0}), u"Tube 1: add 100\u00a0µL water"_s);
     EXPECT_EQ(ui::cellWords(sheet(), {2, 2}), (ui::CellWords{u"100\u00a0µL"_s, u"diluted 25-fold"_s}));
     EXPECT_EQ(ui::cellWords(sheet(), {0, 2}), (ui::CellWords{u"1\u00a0mL"_s, QString()}));
-    EXPECT_EQ(ui::subjectOf(sheet(), {0, 0}).hints, u"First make the dilutions that head the steps."_s);
+    EXPECT_EQ(ui::subjectOf(sheet(), {0, 0}).hints, u"First make the dilutions that head the steps; Tab leads there."_s);
     tick(0, 0, 0);
-    EXPECT_EQ(ui::subjectOf(sheet(), {0, 1}).hints, u"First make the dilutions that head the steps."_s)
+    EXPECT_EQ(ui::subjectOf(sheet(), {0, 1}).hints, u"First make the dilutions that head the steps; Tab leads there."_s)
         << "buffer in a tube says nothing of the sample";
     tick(0);
     tick(1);
@@ -210,6 +211,80 @@ TEST_F(Pipette, ADilutedSampleIsDilutedFirstAndSaidToBeSo)
     tick(2, 2, 2);
     EXPECT_FALSE(sheet().hasDilutionToMake()) << "whoever pipetted one has made them";
     EXPECT_FALSE(ui::subjectOf(sheet(), {2, 3}).hints.contains(u"dilutions"_s));
+}
+
+TEST_F(Pipette, EachDilutionIsTickedByItself)
+{
+    run.samples.push_back(run.samples[0]);
+    run.samples[1].id = u"P-105"_s;
+    run.tubes[3].sample = u"P-105"_s;
+    rounds[2].doses[3] = planning::Round::Dose{0.1, u"P-105"_s, false};
+    run.samples[0].dilution = {{5, 50, {}}, {10, 25, {}}};
+    run.samples[1].dilution = {{2, 20, {}}};
+    EXPECT_EQ(sheet().steps()[2].words, u"Dilute 2\u00a0mL to 20\u00a0mL: P-105"_s);
+    EXPECT_EQ(sheet().nextDilution(), 0);
+    EXPECT_EQ(sheet().countOfDilutions(), (ui::StepCount{0, 3}));
+    EXPECT_EQ(ui::dilutionSubject(sheet(), 1).title, u"P-104, step 2 of 2: dilute 10\u00a0mL to 25\u00a0mL"_s);
+    EXPECT_EQ(ui::dilutionSubject(sheet(), 1).text, u"Dilution 2 of 3; 0 made so far."_s);
+    marks.diluted = {{0, 1}};
+    EXPECT_EQ(sheet().dilutionState({0, 0}), State::Due) << "the other step says nothing of it";
+    EXPECT_EQ(sheet().dilutionState({0, 1}), State::Ticked);
+    EXPECT_EQ(sheet().nextDilution(1), 2);
+    EXPECT_EQ(ui::dilutionSubject(sheet(), 1).title, u"P-104, step 2 of 2: diluted 10\u00a0mL to 25\u00a0mL"_s);
+    EXPECT_EQ(ui::dilutionSubject(sheet(), 1).text,
+              u"Dilution 2 of 3; 1 made so far. Space takes the tick back."_s);
+    marks.diluted.insert({0, 0});
+    tick(0);
+    tick(1);
+    tick(2, 2, 2);
+    EXPECT_TRUE(sheet().hasDilutionToMake()) << "who ticks dilutions has not ticked that of P-105";
+    EXPECT_EQ(sheet().dilutionsDue(), (std::vector<notebook::DilutionPlace>{{1, 0}}));
+    EXPECT_EQ(sheet().next(), (ui::Dosing{2, 0})) << "nothing waits for it";
+    EXPECT_TRUE(sheet().isReadable(2, u"A1"_s));
+    marks.diluted.insert({1, 0});
+    EXPECT_FALSE(sheet().hasDilutionToMake());
+    EXPECT_EQ(sheet().nextDilution(), std::nullopt);
+}
+
+TEST_F(Pipette, ADilutionWhoseSampleIsInWasMade)
+{
+    run.samples[0].dilution = {{5, 50, {}}};
+    tick(2, 3, 3);
+    EXPECT_EQ(sheet().dilutionState({0, 0}), State::Passed);
+    EXPECT_EQ(sheet().countOf(0), (ui::StepCount{1, 1}));
+    EXPECT_EQ(sheet().nextDilution(), std::nullopt);
+    EXPECT_EQ(ui::dilutionSubject(sheet(), 0).text,
+              u"Dilution 1 of 1; 1 made so far. Not ticked, but pipetted since."_s);
+    EXPECT_EQ(ui::dilutionSubject(sheet(), 0).title, u"P-104: dilute 5\u00a0mL to 50\u00a0mL"_s);
+}
+
+TEST_F(Pipette, StepsSayOfEachDilutionWhetherItIsTicked)
+{
+    run.samples[0].dilution = {{5, 50, {}}, {10, 25, {}}};
+    ui::PipetteStepsModel model(theme);
+    QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Warning);
+    QSignalSpy reset(&model, &QAbstractItemModel::modelReset);
+    model.show(sheet(), -1, 0);
+    ASSERT_EQ(model.rowCount(), 12);
+    const auto spoken = [&model](int row) { return model.index(row, 0).data(Qt::AccessibleTextRole).toString(); };
+    const auto shape = [&model](int row) {
+        return model.index(row, 0).data(Qt::DecorationRole).value<QIcon>().cacheKey();
+    };
+    EXPECT_TRUE(spoken(0).endsWith(u"P-104, step 1 of 2, not ticked"_s)) << spoken(0).toStdString();
+    EXPECT_TRUE(model.index(0, 0).data(Qt::FontRole).value<QFont>().bold());
+    EXPECT_FALSE(model.index(1, 0).data(Qt::FontRole).isValid());
+    const qint64 due = shape(0);
+    marks.diluted = {{0, 0}};
+    model.show(sheet(), -1, 1);
+    EXPECT_EQ(reset.count(), 1) << "a tick is a change only";
+    EXPECT_TRUE(spoken(0).endsWith(u"P-104, step 1 of 2, ticked"_s)) << spoken(0).toStdString();
+    EXPECT_TRUE(spoken(1).endsWith(u"step 2 of 2, not ticked"_s)) << spoken(1).toStdString();
+    EXPECT_NE(shape(0), due);
+    EXPECT_EQ(shape(1), due);
+    tick(2, 2, 2);
+    model.show(sheet(), 2);
+    EXPECT_TRUE(spoken(1).endsWith(u"step 2 of 2, not ticked, but pipetted since"_s)) << spoken(1).toStdString();
+    EXPECT_EQ(model.index(0, ui::PipetteStepsModel::Tubes).data().toString(), QString());
 }
 
 TEST_F(Pipette, EveryAdditionThatAWaitFollowsStartsIt)

@@ -107,6 +107,24 @@ TEST_F(ReportSource, KeepsTheOldValueOfACorrectionAndTheRevisionThatHadIt)
     EXPECT_THROW(report(run, 3), notebook::Failure);
 }
 
+TEST_F(ReportSource, HasTheDilutionsThatAreTickedAsMade)
+{
+    run::Run diluted = test::plainRun();
+    diluted.samples[0].dilution = {{5, 50}, {10, 25}};
+    const notebook::RunId run = m_notebook->addRun(diluted, test::risingMethod(), keyed);
+    m_notebook->pipetting().markDilutionsDone(run, {{0, 0}, {0, 1}}, keyed);
+    m_notebook->pipetting().markDilutionsUndone(run, {{0, 0}}, reviewer);
+    const ReportContent content = report(run);
+    ASSERT_EQ(content.record->dilutions.size(), 1U);
+    const ReportDilution &made = content.record->dilutions.front();
+    EXPECT_EQ(made.sample, diluted.samples[0].id);
+    EXPECT_EQ(made.step, 2);
+    EXPECT_EQ(made.steps, 2);
+    EXPECT_EQ(made.volumes.take_mL, 10);
+    EXPECT_EQ(made.person, keyed);
+    EXPECT_EQ(made.at, m_notebook->load(run).dilutionMarks[1].at);
+}
+
 TEST_F(ReportSource, SaysWhichOfSeveralResultsIsReportedAndWhy)
 {
     const notebook::RunId first = putAccepted();

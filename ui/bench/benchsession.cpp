@@ -209,6 +209,18 @@ void BenchSession::untick(notebook::RunId id, const std::vector<notebook::Dose> 
     refresh(id);
 }
 
+void BenchSession::tickDilutions(notebook::RunId id, const std::vector<notebook::DilutionPlace> &steps)
+{
+    m_notebook.pipetting().markDilutionsDone(id, steps, m_person);
+    refresh(id);
+}
+
+void BenchSession::untickDilutions(notebook::RunId id, const std::vector<notebook::DilutionPlace> &steps)
+{
+    m_notebook.pipetting().markDilutionsUndone(id, steps, m_person);
+    refresh(id);
+}
+
 void BenchSession::spoilTube(notebook::RunId id, int tube, const QString &reason)
 {
     m_notebook.pipetting().markSpoilt(id, tube, m_person, reason);

@@ -94,6 +94,8 @@ public:
     /// Gives the lots that were opened by it, see notebook::Pipetting::markDone.
     std::vector<notebook::LotId> tick(notebook::RunId id, const std::vector<notebook::DoneDose> &doses);
     void untick(notebook::RunId id, const std::vector<notebook::Dose> &doses);
+    void tickDilutions(notebook::RunId id, const std::vector<notebook::DilutionPlace> &steps);
+    void untickDilutions(notebook::RunId id, const std::vector<notebook::DilutionPlace> &steps);
     void spoilTube(notebook::RunId id, int tube, const QString &reason);
     void restoreTube(notebook::RunId id, int tube, const QString &reason);
     /// Further tubes for a rack on the bench.

@@ -5,6 +5,7 @@
 #include "core/notebook/marks.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace plateau::ui {
 
@@ -36,11 +37,58 @@ bool isAlike(const std::optional<notebook::StoredMark> &one, const std::optional
 
 bool takesBack(const WorksheetAct &act, const WorksheetAct &earlier)
 {
+    if (act.isOfDilutions() || earlier.isOfDilutions())
+        return act.isTick != earlier.isTick && act.dilutions.size() == earlier.dilutions.size() &&
+               std::ranges::is_permutation(act.dilutions, earlier.dilutions);
     return std::is_permutation(act.changes.begin(), act.changes.end(), earlier.changes.begin(),
                                earlier.changes.end(), [](const auto &one, const auto &other) {
                                    return one.dose == other.dose && isAlike(one.now, other.before);
                                });
 }
+
+/// Acts one after the other; each is weighed against the one ahead of it.
+class StandingActs
+{
+public:
+    explicit StandingActs(const notebook::StoredRun &stored)
+        : m_dilution(stored.dilutionMarks.begin())
+        , m_dilutionsEnd(stored.dilutionMarks.end())
+    {
+    }
+
+    void add(WorksheetAct act)
+    {
+        if (!m_standing.empty() && takesBack(act, m_standing.back()))
+            m_standing.pop_back();
+        else
+            m_standing.push_back(std::move(act));
+    }
+
+    /// Those that were ticked or taken back before that mark.
+    void addDilutionsBefore(notebook::MarkId mark)
+    {
+        while (m_dilution != m_dilutionsEnd && m_dilution->after < mark) {
+            WorksheetAct act;
+            act.isTick = m_dilution->kind == notebook::MarkKind::Done;
+            const auto first = m_dilution;
+            for (; m_dilution != m_dilutionsEnd && m_dilution->kind == first->kind &&
+                   m_dilution->at == first->at && m_dilution->after == first->after;
+                 ++m_dilution)
+                act.dilutions.push_back(m_dilution->place);
+            add(std::move(act));
+        }
+    }
+
+    std::optional<WorksheetAct> last() const
+    {
+        return m_standing.empty() ? std::nullopt : std::optional(m_standing.back());
+    }
+
+private:
+    std::vector<notebook::StoredDilutionMark>::const_iterator m_dilution;
+    std::vector<notebook::StoredDilutionMark>::const_iterator m_dilutionsEnd;
+    std::vector<WorksheetAct> m_standing;
+};
 
 } // namespace
 
@@ -78,6 +126,12 @@ PipetteSheet sheetOf(const notebook::StoredRun &stored, const planning::Glasswar
         else if (mark.kind == notebook::MarkKind::Undone)
             marks.ticked.erase(*dosing);
     }
+    for (const notebook::StoredDilutionMark &mark : stored.dilutionMarks) {
+        if (mark.kind == notebook::MarkKind::Done)
+            marks.diluted.insert(mark.place);
+        else
+            marks.diluted.erase(mark.place);
+    }
     const auto plannedEnd = planned.tubes.begin() + stored.plannedTubes;
     const bool isTicked = std::ranges::any_of(
         marks.ticked, [&](const auto &mark) { return mark.first.tube < stored.plannedTubes; });
@@ -95,22 +149,21 @@ int rackColumns(const notebook::StoredRun &stored, const planning::Laboratory &l
 
 std::optional<WorksheetAct> lastAct(const notebook::StoredRun &stored)
 {
-    std::vector<WorksheetAct> standing;
+    StandingActs acts(stored);
     std::vector<Effect> effects;
     const auto &marks = stored.marks;
     for (auto first = marks.begin(); first != marks.end();) {
         const auto end = std::find_if(first, marks.end(), [first](const notebook::StoredMark &mark) {
             return mark.kind != first->kind || mark.at != first->at;
         });
+        acts.addDilutionsBefore(first->id);
         WorksheetAct act;
         for (; first != end; ++first)
             act.changes.push_back(changeBy(*first, effects));
-        if (!standing.empty() && takesBack(act, standing.back()))
-            standing.pop_back();
-        else
-            standing.push_back(std::move(act));
+        acts.add(std::move(act));
     }
-    return standing.empty() ? std::nullopt : std::optional(standing.back());
+    acts.addDilutionsBefore({std::numeric_limits<qint64>::max()});
+    return acts.last();
 }
 
 } // namespace plateau::ui

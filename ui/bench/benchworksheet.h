@@ -18,7 +18,7 @@ notebook::Dose doseOf(const PipetteSheet &sheet, const Dosing &dosing);
 /// Of the rack that was planned for it, else the laboratory's.
 int rackColumns(const notebook::StoredRun &stored, const planning::Laboratory &laboratory);
 
-/// What one act did to the worksheet: ticks of one key, or one tube marked as spoilt or restored.
+/// What one act did to the worksheet: ticks of one key, or one tube marked as spoilt or restored; or ticks of dilutions.
 struct WorksheetAct {
     struct Change {
         /// Of a spoilt or restored tube without a component.
@@ -27,8 +27,13 @@ struct WorksheetAct {
         std::optional<notebook::StoredMark> before;
         std::optional<notebook::StoredMark> now;
     };
-    /// Never empty, all of one kind.
+    /// All of one kind; empty only where it is of dilutions.
     std::vector<Change> changes;
+    std::vector<notebook::DilutionPlace> dilutions{};
+    /// Of dilutions: ticked, not taken back.
+    bool isTick = false;
+    bool isOfDilutions() const { return !dilutions.empty(); }
+    /// Not to be asked of dilutions.
     bool isOfTube() const { return changes.front().dose.component.isEmpty(); }
 };
 

@@ -179,6 +179,10 @@ void PipettePage::tickAtCursor()
 {
     if (!rack())
         return;
+    if (m_dilution) {
+        tickDilution();
+        return;
+    }
     if (m_paused) {
         goOn();
         return;
@@ -192,7 +196,7 @@ void PipettePage::tickAtCursor()
 
 void PipettePage::tickRow()
 {
-    if (!rack() || m_paused)
+    if (!rack() || m_paused || m_dilution)
         return;
     const auto [first, last] = m_tubes->rowOf(atCursor().tube);
     tick(m_sheet.dueIn(m_round, first, last));
@@ -200,7 +204,9 @@ void PipettePage::tickRow()
 
 void PipettePage::tickRound()
 {
-    if (rack() && !m_paused)
+    if (rack() && m_dilution)
+        tickDilutions();
+    else if (rack() && !m_paused)
         tick(m_sheet.dueIn(m_round, 0, m_sheet.tubes() - 1));
 }
 
@@ -214,18 +220,38 @@ void PipettePage::undo()
     withName([this, last] {
         if (!store([&] { takeBack(*last); }))
             return;
-        const notebook::Dose &first = last->changes.front().dose;
-        const Dosing at = dosingOf(m_sheet, first).value_or(Dosing{m_round, first.tube});
-        if (m_sheet.stateOf(at) == PipetteSheet::State::Due)
-            goTo(at);
-        else
-            takeUp();
+        goToUndone(*last);
         m_panel->notice().say(State::Info, takenBackWords(m_sheet, *last));
     });
 }
 
+void PipettePage::goToUndone(const WorksheetAct &act)
+{
+    if (act.isOfDilutions()) {
+        const auto &steps = m_sheet.steps();
+        const auto at = std::ranges::find_if(steps, [&act](const SheetStep &step) {
+            return step.kind == SheetStep::Kind::Dilute && step.dilution == act.dilutions.front();
+        });
+        goToDilution(static_cast<int>(at - steps.begin()));
+        return;
+    }
+    const notebook::Dose &first = act.changes.front().dose;
+    const Dosing at = dosingOf(m_sheet, first).value_or(Dosing{m_round, first.tube});
+    if (m_sheet.stateOf(at) == PipetteSheet::State::Due)
+        goTo(at);
+    else
+        takeUp();
+}
+
 void PipettePage::takeBack(const WorksheetAct &act)
 {
+    if (act.isOfDilutions()) {
+        if (act.isTick)
+            m_session.untickDilutions(m_id, act.dilutions);
+        else
+            m_session.tickDilutions(m_id, act.dilutions);
+        return;
+    }
     const WorksheetAct::Change &first = act.changes.front();
     if (act.isOfTube() && first.before) {
         m_session.spoilTube(m_id, first.dose.tube, first.before->note);
@@ -254,7 +280,7 @@ void PipettePage::takeFromPaper()
 
 void PipettePage::beginVolume(const QString &text)
 {
-    if (!rack() || m_paused)
+    if (!rack() || m_paused || m_dilution)
         return;
     const Dosing at = atCursor();
     const auto *dose = m_sheet.doseOf(at);
@@ -266,7 +292,7 @@ void PipettePage::beginVolume(const QString &text)
 
 void PipettePage::beginSpoilt()
 {
-    if (!rack() || m_grid->currentTube() < 0)
+    if (!rack() || m_dilution || m_grid->currentTube() < 0)
         return;
     if (!m_grid->isMarked()) {
         m_panel->notice().say(State::Info, tr("Go to the tube with the arrow keys and press / there."));

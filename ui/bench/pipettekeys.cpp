@@ -45,10 +45,22 @@ void PipetteKeys::showAdding(bool spoilt, bool untouched)
 {
     for (QPushButton *push : {m_tick, m_row, m_round, m_volume, m_spoilt})
         push->show();
+    m_tick->setText(tr("&Tick  Space"));
+    m_round->setText(tr("&All tubes  *"));
     m_volume->setEnabled(!spoilt);
     sayWhetherSpoilt(spoilt);
     m_goOn->hide();
     m_fromPaper->setVisible(untouched);
+}
+
+void PipetteKeys::showDiluting(bool isTicked)
+{
+    m_tick->setText(isTicked ? tr("&Take the tick back  Space") : tr("&Tick  Space"));
+    m_round->setText(tr("&All dilutions  *"));
+    m_tick->show();
+    m_round->show();
+    for (QPushButton *push : {m_goOn, m_row, m_volume, m_spoilt, m_fromPaper})
+        push->hide();
 }
 
 void PipetteKeys::sayWhetherSpoilt(bool spoilt)
@@ -59,6 +71,7 @@ void PipetteKeys::sayWhetherSpoilt(bool spoilt)
 void PipetteKeys::showPause(const QString &goOn, bool spoilt)
 {
     sayWhetherSpoilt(spoilt);
+    m_spoilt->show();
     for (QPushButton *push : {m_tick, m_row, m_round, m_volume, m_fromPaper})
         push->hide();
     m_goOn->setText(goOn);

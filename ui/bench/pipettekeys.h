@@ -20,6 +20,8 @@ public:
 
     /// While additions are ticked. spoilt: the tube at the cursor is. untouched: nothing was ticked yet.
     void showAdding(bool spoilt, bool untouched);
+    /// While dilutions are ticked. isTicked: the one at the cursor is.
+    void showDiluting(bool isTicked);
     /// While something else is to be done: the way there. Empty: nothing. spoilt: of the tube at the cursor.
     void showPause(const QString &goOn, bool spoilt);
     void setUndoable(bool undoable);

@@ -102,12 +102,19 @@ void PipettePage::connectAll()
     connect(m_panel, &PipettePanel::sourceLeft, this, &PipettePage::takeFocus);
     connect(m_stepsTable, &Table::activated, this, &PipettePage::chooseStep);
     connect(m_stepsTable, &Table::clicked, this, &PipettePage::chooseStep);
+    connect(m_stepsTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this](const QModelIndex &current) {
+                if (m_stepsTable->hasFocus())
+                    showDilutionOf(current.row());
+            });
+    m_stepsTable->installEventFilter(this);
+    m_grid->installEventFilter(this);
     auto *undoKeys = new QShortcut(QKeySequence::Undo, this);
     undoKeys->setContext(Qt::WidgetWithChildrenShortcut);
     connect(undoKeys, &QShortcut::activated, this, &PipettePage::undo);
     connect(&m_session, &BenchSession::rackChanged, this, &PipettePage::onRackChanged);
     connect(&m_session, &BenchSession::ticked, this, [this] {
-        if (m_paused && isVisible() && rack() && !m_sheet.rounds().empty())
+        if (m_paused && !m_dilution && isVisible() && rack() && !m_sheet.rounds().empty())
             showPause();
     });
     const auto onStores = [this] { m_update->request(); };
@@ -156,6 +163,7 @@ void PipettePage::showRack(notebook::RunId id)
     keepDraft();
     m_id = id;
     m_round = 0;
+    m_dilution.reset();
     if (!rack())
         return;
     readAnew();
@@ -176,6 +184,7 @@ void PipettePage::takeUp()
     m_update->catchUp();
     if (!rack() || m_sheet.rounds().empty())
         return;
+    m_dilution.reset();
     const auto next = m_sheet.next();
     m_paused = !next;
     if (next) {
@@ -194,6 +203,7 @@ void PipettePage::takeUp()
 void PipettePage::goTo(const Dosing &dosing)
 {
     m_paused = false;
+    m_dilution.reset();
     m_round = dosing.round;
     m_tubes->show(m_sheet, m_round, rackColumns(rack()->stored, m_laboratory));
     m_grid->goTo(dosing.tube);
@@ -213,6 +223,8 @@ void PipettePage::takeFocus()
 {
     if (!m_note->isHidden())
         m_note->resume();
+    else if (m_dilution)
+        m_stepsTable->setFocus();
     else if (!m_paused || !m_keys->focusGoOn())
         m_grid->setFocus();
 }
@@ -232,6 +244,8 @@ void PipettePage::chooseStep(const QModelIndex &index)
     const SheetStep &step = m_steps->step(index.row());
     if (step.kind == SheetStep::Kind::Read)
         Q_EMIT readWanted();
+    else if (step.kind == SheetStep::Kind::Dilute)
+        goToDilution(index.row());
     else if (step.kind == SheetStep::Kind::Add)
         goTo(m_sheet.nextIn(step.round).value_or(Dosing{step.round, 0}));
 }
@@ -248,15 +262,18 @@ void PipettePage::refresh()
         return;
     m_tubes->show(m_sheet, m_round, rackColumns(rack()->stored, m_laboratory),
                   m_paused ? m_sheet.currentReading() : QString());
-    m_steps->show(m_sheet, m_paused ? -1 : m_round);
+    const bool isAdding = !m_paused && !m_dilution;
+    m_steps->show(m_sheet, isAdding ? m_round : -1, m_dilution.value_or(-1));
     m_stepsTable->fitWhereCut(); // a count that got another digit
     fitStepRows();
-    m_grid->setCalm(m_paused);
-    if (m_paused)
+    m_grid->setCalm(!isAdding);
+    if (m_dilution)
+        showDilution();
+    else if (m_paused)
         showPause();
     else
         showAddition();
-    m_rhythm->showRound(m_id, m_paused ? -1 : m_round);
+    m_rhythm->showRound(m_id, isAdding ? m_round : -1);
     m_keys->setUndoable(lastAct(rack()->stored).has_value());
 }
 

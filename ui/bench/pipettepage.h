@@ -54,6 +54,7 @@ Q_SIGNALS:
     void personWanted();
 
 protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
     void keyPressEvent(QKeyEvent *event) override;
     void resizeEvent(QResizeEvent *event) override;
 
@@ -84,11 +85,24 @@ private:
     void takeFocus();
     void onRackChanged(notebook::RunId id);
 
+    /// The dilution that the row of the steps is comes on show, or none where it is something else.
+    void showDilutionOf(int row);
+    void goToDilution(int step);
+    void showDilution();
+    /// What a key at the steps does to the dilution on show. False where it does nothing.
+    bool actOnDilution(const QString &text);
+    /// Ticks the dilution on show, or takes its tick back.
+    void tickDilution();
+    void tickDilutions();
+    void storeDilutions(const std::vector<notebook::DilutionPlace> &steps);
+
     void tick(const std::vector<Dosing> &all);
     void tickAtCursor();
     void tickRow();
     void tickRound();
     void takeBack(const WorksheetAct &act);
+    /// Where the hand is after that act was taken back.
+    void goToUndone(const WorksheetAct &act);
     void takeFromPaper();
     /// Asks once before a tube gets what ends the chance of a reading it has not had.
     bool mayTick(const std::vector<Dosing> &dosings);
@@ -150,6 +164,8 @@ private:
     /// The round on show; while something else is to be done, the one before it.
     int m_round = 0;
     bool m_paused = false;
+    /// The step of the dilution that is on show in place of all that.
+    std::optional<int> m_dilution;
     /// What the note that is open is about.
     Dosing m_noted;
     /// Notes that were begun and not kept, of the racks that are not on show.

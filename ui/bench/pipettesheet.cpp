@@ -22,10 +22,14 @@ using Kind = SheetStep::Kind;
 std::vector<SheetStep> dilutionsOf(const run::Run &run)
 {
     std::vector<SheetStep> steps;
-    for (const run::Sample &sample : run.samples) {
-        if (!sample.dilution.empty())
+    for (int sample = 0; sample < static_cast<int>(run.samples.size()); ++sample) {
+        const auto &dilution = run.samples[static_cast<std::size_t>(sample)].dilution;
+        for (int step = 0; step < static_cast<int>(dilution.size()); ++step)
             steps.push_back({Kind::Dilute, -1, {},
-                             PipetteSheetWords::tr("Dilute %1: %2").arg(dilutionWords(sample), sample.id)});
+                             PipetteSheetWords::tr("Dilute %1: %2")
+                                 .arg(dilutionStepWords(dilution[static_cast<std::size_t>(step)]),
+                                      dilutionName(run, {sample, step})),
+                             {sample, step}});
     }
     return steps;
 }
@@ -55,6 +59,15 @@ std::vector<SheetStep> stepsOf(const assay::Method &method, const run::Run &run,
 }
 
 } // namespace
+
+QString dilutionName(const run::Run &run, const notebook::DilutionPlace &place)
+{
+    const run::Sample &sample = run.samples.at(static_cast<std::size_t>(place.sample));
+    if (sample.dilution.size() < 2)
+        return sample.id;
+    return PipetteSheetWords::tr("%1, step %2 of %3", "a sample and a step of its dilution")
+        .arg(sample.id, QString::number(place.step + 1), QString::number(sample.dilution.size()));
+}
 
 PipetteSheet::PipetteSheet(const assay::Method &method, const run::Run &run,
                            std::vector<planning::Round> rounds, PipetteMarks marks)
@@ -117,25 +130,73 @@ bool PipetteSheet::startsWait(int round) const
     return next != m_steps.end() && next->kind == Kind::Wait;
 }
 
-bool PipetteSheet::hasDilutionToMake() const
+bool PipetteSheet::hasDose(int sample, std::initializer_list<State> states) const
 {
-    bool isDue = false;
-    for (const run::Sample &sample : m_run.samples) {
-        if (sample.dilution.empty())
-            continue;
-        for (int round = 0; round < static_cast<int>(m_rounds.size()); ++round) {
-            for (int tube = 0; tube < tubes(); ++tube) {
-                const planning::Round::Dose *dose = doseOf({round, tube});
-                if (!dose || dose->content != sample.id)
-                    continue;
-                const State state = stateOf({round, tube});
-                if (state == State::Ticked || state == State::Passed)
-                    return false;
-                isDue = isDue || state == State::Due;
-            }
+    const QString &id = m_run.samples.at(static_cast<std::size_t>(sample)).id;
+    for (int round = 0; round < static_cast<int>(m_rounds.size()); ++round) {
+        for (int tube = 0; tube < tubes(); ++tube) {
+            const planning::Round::Dose *dose = doseOf({round, tube});
+            if (dose && dose->content == id &&
+                std::find(states.begin(), states.end(), stateOf({round, tube})) != states.end())
+                return true;
         }
     }
-    return isDue;
+    return false;
+}
+
+bool PipetteSheet::hasDilutionToMake() const
+{
+    bool isToMake = false;
+    for (const SheetStep &step : m_steps) {
+        if (step.kind != Kind::Dilute)
+            continue;
+        const State state = dilutionState(step.dilution);
+        if (state == State::Passed && m_marks.diluted.empty())
+            return false;
+        isToMake = isToMake || (state == State::Due && hasDose(step.dilution.sample, {State::Due}));
+    }
+    return isToMake;
+}
+
+PipetteSheet::State PipetteSheet::dilutionState(const notebook::DilutionPlace &place) const
+{
+    if (m_marks.diluted.contains(place))
+        return State::Ticked;
+    return hasDose(place.sample, {State::Ticked, State::Passed}) ? State::Passed : State::Due;
+}
+
+std::optional<int> PipetteSheet::nextDilution(int fromStep) const
+{
+    const int count = static_cast<int>(m_steps.size());
+    for (int ahead = 0; ahead < count; ++ahead) {
+        const int at = (fromStep + ahead) % count;
+        const SheetStep &step = m_steps[static_cast<std::size_t>(at)];
+        if (step.kind == Kind::Dilute && dilutionState(step.dilution) == State::Due)
+            return at;
+    }
+    return std::nullopt;
+}
+
+std::vector<notebook::DilutionPlace> PipetteSheet::dilutionsDue() const
+{
+    std::vector<notebook::DilutionPlace> due;
+    for (const SheetStep &step : m_steps) {
+        if (step.kind == Kind::Dilute && dilutionState(step.dilution) == State::Due)
+            due.push_back(step.dilution);
+    }
+    return due;
+}
+
+StepCount PipetteSheet::countOfDilutions() const
+{
+    StepCount all;
+    for (int step = 0; step < static_cast<int>(m_steps.size()); ++step) {
+        if (m_steps[static_cast<std::size_t>(step)].kind != Kind::Dilute)
+            continue;
+        all.done += countOf(step).done;
+        ++all.planned;
+    }
+    return all;
 }
 
 PipetteSheet::State PipetteSheet::stateOf(const Dosing &dosing) const
@@ -183,6 +244,8 @@ StepCount PipetteSheet::countOf(int index) const
     const SheetStep &step = m_steps.at(static_cast<std::size_t>(index));
     if (step.kind == Kind::Add)
         return countOfRound(step.round);
+    if (step.kind == Kind::Dilute)
+        return {dilutionState(step.dilution) == State::Due ? 0 : 1, 1};
     StepCount count;
     if (step.kind != Kind::Read)
         return count;
@@ -201,6 +264,8 @@ int PipetteSheet::currentStep() const
     int first = static_cast<int>(m_steps.size());
     // Mixing and waiting leave no mark; they belong to whatever comes after them.
     for (int step = static_cast<int>(m_steps.size()) - 1; step >= 0; --step) {
+        if (m_steps[static_cast<std::size_t>(step)].kind == Kind::Dilute)
+            continue;
         const StepCount count = countOf(step);
         if (count.done < count.planned)
             first = step;

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/assay/method.h"
-#include "core/notebook/ids.h"
+#include "core/notebook/dilutionmarks.h"
 #include "core/planning/worksheet.h"
 #include "core/run/run.h"
 
@@ -12,6 +12,7 @@
 #include <compare>
 #include <map>
 #include <optional>
+#include <set>
 #include <vector>
 
 namespace plateau::ui {
@@ -34,9 +35,10 @@ struct Pipetted {
     bool operator==(const Pipetted &) const = default;
 };
 
-/// What the bench has said about the additions of one rack.
+/// What the bench has said about the additions of one rack, and about its dilutions.
 struct PipetteMarks {
     std::map<Dosing, Pipetted> ticked;
+    std::set<notebook::DilutionPlace> diluted{};
     /// The additions were made without the screen.
     bool fromPaper = false;
     /// Of so many tubes, the first ones, while others were added to the rack since, for which the bench is
@@ -46,7 +48,8 @@ struct PipetteMarks {
 
 /// One step of the method as the bench takes it: an addition is a round over all tubes.
 struct SheetStep {
-    /// Dilute stands before the first addition, one for each sample that is diluted; as mixing, it leaves no mark.
+    /// Dilute stands before the first addition, one for each step of each sample that is diluted. It may be ticked and
+    /// need not be: whoever pipettes the sample has made it.
     enum class Kind { Dilute, Add, Mix, Wait, Read } kind = Kind::Mix;
     /// Of Add; -1 else.
     int round = -1;
@@ -54,8 +57,13 @@ struct SheetStep {
     QString reading;
     /// "Dilute 5 mL to 50 mL: P-104" (the volumes come first), "Buffer pH 9", "Mix", "Wait 3 to 10 min", "Read A1".
     QString words;
+    /// Of Dilute.
+    notebook::DilutionPlace dilution{};
     bool operator==(const SheetStep &) const = default;
 };
+
+/// "P-104", of a sample that is diluted in several steps "P-104, step 1 of 2".
+QString dilutionName(const run::Run &run, const notebook::DilutionPlace &place);
 
 /// How far a step is: tubes that are through with it, of those that go through it. A spoilt tube counts in
 /// neither.
@@ -85,6 +93,8 @@ public:
     const std::vector<SheetStep> &steps() const { return m_steps; }
 
     State stateOf(const Dosing &dosing) const;
+    /// Due, Ticked, or Passed where a tube got the sample.
+    State dilutionState(const notebook::DilutionPlace &place) const;
     /// nullptr where the tube gets nothing in that round.
     const planning::Round::Dose *doseOf(const Dosing &dosing) const;
     /// nullptr unless ticked.
@@ -103,7 +113,7 @@ public:
     }
     bool isFromPaper() const { return m_marks.fromPaper; }
     /// The first step with work left, mixing and waiting taken along with what follows them; the number of
-    /// steps where there is none.
+    /// steps where there is none. Nobody waits for the tick of a dilution.
     int currentStep() const;
     /// The next addition, while the bench is led and an addition comes before the next reading.
     std::optional<Dosing> next() const;
@@ -111,14 +121,20 @@ public:
     std::optional<Dosing> nextIn(int round, int fromTube = 0) const;
     /// All that are due in that round, in tubes first to last.
     std::vector<Dosing> dueIn(int round, int firstTube, int lastTube) const;
+    /// The first dilution due, looking from the step on (itself included), then from the first: its step.
+    std::optional<int> nextDilution(int fromStep = 0) const;
+    std::vector<notebook::DilutionPlace> dilutionsDue() const;
+    /// Of a dilution itself, made or not.
     StepCount countOf(int step) const;
+    StepCount countOfDilutions() const;
     StepCount countOfRound(int round) const;
     /// Index of the round's step.
     int stepOf(int round) const;
     /// Whether a tube's wait starts with that addition: nothing but mixing, and spikes, lies between them.
     bool startsWait(int round) const;
-    /// Whether the dilutions are still to be made, as far as the ticks tell: a dose of a diluted sample is due, and none of
-    /// any has gone in. They are made together, before the additions.
+    /// Whether dilutions are still to be made, as far as the ticks tell: a dose of a sample is due whose dilution is not
+    /// ticked. Where no dilution is ticked at all they are made once a dose of any diluted sample has gone in, since they
+    /// are made together, before the additions.
     bool hasDilutionToMake() const;
     /// Nothing that goes in before that reading is still to be ticked for the tube; true of every tube where
     /// nothing was ticked at all, and where the bench is not led.
@@ -131,6 +147,8 @@ public:
 private:
     const run::Tube &tube(int index) const { return m_run.tubes.at(static_cast<std::size_t>(index)); }
     bool isRead(int tube, const QString &reading) const;
+    /// Whether any dose of the sample itself is one of these.
+    bool hasDose(int sample, std::initializer_list<State> states) const;
 
     run::Run m_run;
     std::vector<planning::Round> m_rounds;

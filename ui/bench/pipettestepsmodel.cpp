@@ -19,13 +19,14 @@ PipetteStepsModel::PipetteStepsModel(const Theme &theme, QObject *parent)
     connect(&theme, &Theme::changed, this, &PipetteStepsModel::touch);
 }
 
-void PipetteStepsModel::show(const PipetteSheet &sheet, int shown)
+void PipetteStepsModel::show(const PipetteSheet &sheet, int shown, int dilution)
 {
     const bool same = sheet.steps() == m_sheet.steps();
     if (!same)
         beginResetModel();
     m_sheet = sheet;
     m_shown = shown;
+    m_dilution = dilution;
     if (same)
         touch();
     else
@@ -69,20 +70,37 @@ QString PipetteStepsModel::text(int row, int column) const
 QVariant PipetteStepsModel::shape(int row) const
 {
     const SheetStep &own = step(row);
-    if (own.kind != SheetStep::Kind::Add && own.kind != SheetStep::Kind::Read)
+    if (own.kind == SheetStep::Kind::Mix || own.kind == SheetStep::Kind::Wait)
         return m_noShape;
     const StepCount count = m_sheet.countOf(row);
     return m_theme.icon(count.done == count.planned ? State::Good : State::Pending);
+}
+
+QVariant PipetteStepsModel::spoken(int row) const
+{
+    const SheetStep &own = step(row);
+    if (own.kind != SheetStep::Kind::Dilute)
+        return {};
+    switch (m_sheet.dilutionState(own.dilution)) {
+    case PipetteSheet::State::Ticked:
+        return tr("%1, ticked", "a dilution").arg(own.words);
+    case PipetteSheet::State::Passed:
+        return tr("%1, not ticked, but pipetted since", "a dilution").arg(own.words);
+    default:
+        return tr("%1, not ticked", "a dilution").arg(own.words);
+    }
 }
 
 QVariant PipetteStepsModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};
-    const bool onShow = m_shown >= 0 && step(index.row()).round == m_shown;
+    const bool onShow = index.row() == m_dilution || (m_shown >= 0 && step(index.row()).round == m_shown);
     switch (role) {
     case Qt::DisplayRole:
         return text(index.row(), index.column());
+    case Qt::AccessibleTextRole:
+        return index.column() == Step ? spoken(index.row()) : QVariant();
     case Qt::DecorationRole:
         return index.column() == Step ? shape(index.row()) : QVariant();
     case Qt::FontRole:

@@ -22,8 +22,9 @@ public:
 
     explicit PipetteStepsModel(const Theme &theme, QObject *parent = nullptr);
 
-    /// Same steps as before: changes only. Else a reset. shown: the round on show, -1 for none.
-    void show(const PipetteSheet &sheet, int shown);
+    /// Same steps as before: changes only. Else a reset. shown: the round on show, dilution: the step of the dilution on
+    /// show, -1 for none.
+    void show(const PipetteSheet &sheet, int shown, int dilution = -1);
     const SheetStep &step(int row) const { return m_sheet.steps().at(static_cast<std::size_t>(row)); }
 
     int rowCount(const QModelIndex &parent = {}) const override;
@@ -33,6 +34,8 @@ public:
 
 private:
     QString text(int row, int column) const;
+    /// Of a dilution, whose shape says whether it is made: the same in words.
+    QVariant spoken(int row) const;
     /// Whether work of the step is left or done; where it is not counted nothing but the room for that, so that all steps
     /// begin in one line.
     QVariant shape(int row) const;
@@ -42,6 +45,7 @@ private:
     QIcon m_noShape;
     PipetteSheet m_sheet;
     int m_shown = -1;
+    int m_dilution = -1;
 };
 
 } // namespace plateau::ui

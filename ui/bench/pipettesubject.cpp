@@ -50,7 +50,7 @@ QString hintsOf(const PipetteSheet &sheet, const Dosing &dosing)
     QStringList hints;
     const auto step = static_cast<std::size_t>(sheet.stepOf(dosing.round));
     if (sheet.hasDilutionToMake())
-        hints << PipetteSubjectWords::tr("First make the dilutions that head the steps.");
+        hints << PipetteSubjectWords::tr("First make the dilutions that head the steps; Tab leads there.");
     if (const QString before = wordsBefore(sheet, static_cast<int>(step));
         !before.isEmpty() && sheet.countOfRound(dosing.round).done == 0)
         hints << PipetteSubjectWords::tr("First: %1.").arg(before);
@@ -114,6 +114,26 @@ PipettePause pauseOf(const PipetteSheet &sheet, bool isWaiting)
             PipetteSubjectWords::tr("&Key %1").arg(own.reading)};
 }
 
+PipettePause dilutionSubject(const PipetteSheet &sheet, int step)
+{
+    const notebook::DilutionPlace &place = sheet.steps().at(static_cast<std::size_t>(step)).dilution;
+    const run::Sample &sample = sheet.run().samples.at(static_cast<std::size_t>(place.sample));
+    const QString volumes = dilutionStepWords(sample.dilution.at(static_cast<std::size_t>(place.step)));
+    const StepCount count = sheet.countOfDilutions();
+    QStringList text{PipetteSubjectWords::tr("Dilution %1 of %2; %3 made so far.")
+                         .arg(QString::number(step + 1), QString::number(count.planned), QString::number(count.done))};
+    const SheetState state = sheet.dilutionState(place);
+    if (state == SheetState::Ticked)
+        text << PipetteSubjectWords::tr("Space takes the tick back.");
+    else if (state == SheetState::Passed)
+        text << PipetteSubjectWords::tr("Not ticked, but pipetted since.");
+    return {(state == SheetState::Ticked ? PipetteSubjectWords::tr("%1: diluted %2", "a sample and the volumes of its dilution")
+                                         : PipetteSubjectWords::tr("%1: dilute %2", "a sample and the volumes of its dilution"))
+                .arg(dilutionName(sheet.run(), place), volumes),
+            text.join(u' '),
+            {}};
+}
+
 QString volumeQuestion(const PipetteSheet &sheet, const Dosing &dosing)
 {
     return PipetteSubjectWords::tr("Tube %1: how much %2 actually went in? The worksheet says %3.")
@@ -139,6 +159,14 @@ QString spoiltHint(int tube)
 
 QString takenBackWords(const PipetteSheet &sheet, const WorksheetAct &act)
 {
+    if (act.isOfDilutions()) {
+        QStringList names;
+        for (const notebook::DilutionPlace &place : act.dilutions)
+            names << dilutionName(sheet.run(), place);
+        return (act.isTick ? PipetteSubjectWords::tr("Taken back: the dilution of %1.")
+                           : PipetteSubjectWords::tr("Ticked again: the dilution of %1."))
+            .arg(assay::listed(names));
+    }
     const WorksheetAct::Change &first = act.changes.front();
     const int number = first.dose.tube + 1;
     if (act.isOfTube())

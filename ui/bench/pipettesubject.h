@@ -21,6 +21,9 @@ struct PipettePause {
 /// isWaiting: no tube may be read yet.
 PipettePause pauseOf(const PipetteSheet &sheet, bool isWaiting);
 
+/// What the panel says of that dilution, a step of the sheet; nothing leads on from there.
+PipettePause dilutionSubject(const PipetteSheet &sheet, int step);
+
 /// "Tube 7: what went in instead of 100 µL P-104?"
 QString volumeQuestion(const PipetteSheet &sheet, const Dosing &dosing);
 /// "Tube 7 is to be left out. What happened to it?", or of a spoilt one why it counts after all.
@@ -30,7 +33,7 @@ QString doubtAbout(double volume_mL, double planned_mL);
 
 /// How a spoilt tube comes back.
 QString spoiltHint(int tube);
-/// "Taken back: 20 µL starter in tubes 2, 3."
+/// "Taken back: 20 µL starter in tubes 2, 3.", "Taken back: the dilution of P-104."
 QString takenBackWords(const PipetteSheet &sheet, const WorksheetAct &act);
 
 } // namespace plateau::ui

@@ -115,6 +115,21 @@ std::vector<ReportDosing> dosingsOf(const notebook::StoredRun &stored)
     return dosings;
 }
 
+std::vector<ReportDilution> tickedDilutionsOf(const notebook::StoredRun &stored)
+{
+    std::vector<ReportDilution> dilutions;
+    for (int sample = 0; sample < static_cast<int>(stored.run.samples.size()); ++sample) {
+        const run::Sample &own = stored.run.samples[static_cast<std::size_t>(sample)];
+        const int steps = static_cast<int>(own.dilution.size());
+        for (int step = 0; step < steps; ++step) {
+            if (const auto *mark = notebook::doneMark(stored.dilutionMarks, {sample, step}))
+                dilutions.push_back({own.id, step + 1, steps, own.dilution[static_cast<std::size_t>(step)],
+                                     mark->person, mark->at});
+        }
+    }
+    return dilutions;
+}
+
 /// Empty for what was keyed, or came with its run.
 QString originText(const notebook::ReadingOrigin &origin)
 {
@@ -164,6 +179,7 @@ ReportRecord recordOf(const notebook::StoredRun &stored, const QString &notebook
     for (const notebook::StoredReading &reading : stored.readings)
         record.readings.push_back(readingOf(stored, reading));
     record.dosings = dosingsOf(stored);
+    record.dilutions = tickedDilutionsOf(stored);
     for (const notebook::ClockJump &jump : stored.clockJumps)
         record.clockJumps.push_back({jump.at, jump.shift_ms, jump.person});
     for (std::size_t i = 0; i < stored.decisions.size(); ++i)

@@ -27,12 +27,17 @@ QString intervalWords(const assay::Interval &interval, const QString &unit)
 
 } // namespace
 
+QString dilutionStepWords(const run::DilutionStep &step)
+{
+    return VolumeWords::tr("%1 to %2", "a dilution step: a volume made up to another")
+        .arg(volumeWords(step.take_mL), volumeWords(step.makeUpTo_mL));
+}
+
 QString dilutionWords(const run::Sample &sample)
 {
     QStringList steps;
     for (const run::DilutionStep &step : sample.dilution)
-        steps << VolumeWords::tr("%1 to %2", "a dilution step: a volume made up to another")
-                     .arg(volumeWords(step.take_mL), volumeWords(step.makeUpTo_mL));
+        steps << dilutionStepWords(step);
     return steps.join(VolumeWords::tr(", then "));
 }
 

@@ -43,6 +43,8 @@ const std::map<QString, QString> &actTexts()
         {u"readingAgain"_s, TrailWords::tr("read once more")},
         {u"dosesDone"_s, TrailWords::tr("additions ticked")},
         {u"dosesUndone"_s, TrailWords::tr("ticks taken back")},
+        {u"dilutionsDone"_s, TrailWords::tr("dilutions ticked")},
+        {u"dilutionsUndone"_s, TrailWords::tr("ticks of dilutions taken back")},
         {u"tubeUnspoilt"_s, TrailWords::tr("tube counts again")},
         {u"clockJumped"_s, TrailWords::tr("computer's clock was set")},
         {u"repeatWaived"_s, TrailWords::tr("done without a repeat")},

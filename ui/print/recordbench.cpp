@@ -203,6 +203,26 @@ void writeClockJumps(PageFlow &flow, const RecordPart &part)
                      shiftText(jump.shift_ms), momentOnReport(jump.at), jump.person)));
 }
 
+void writeDilutions(PageFlow &flow, const RecordPart &part)
+{
+    if (part.record->dilutions.empty())
+        return;
+    PrintedTable table;
+    table.size_pt = 7;
+    table.columns = {{RecordbenchWords::tr("sample"), Fit::Wrap},
+                     {RecordbenchWords::tr("dilution step")},
+                     {RecordbenchWords::tr("taken, made up to")},
+                     {RecordbenchWords::tr("by"), Fit::Wrap},
+                     {RecordbenchWords::tr("at")}};
+    for (const ReportDilution &dilution : part.record->dilutions)
+        table.rows.push_back({dilution.sample,
+                              RecordbenchWords::tr("%1 of %2", "a step of a dilution").arg(dilution.step).arg(dilution.steps),
+                              part.local(dilutionOnPaper({dilution.volumes})), dilution.person,
+                              momentOnReport(dilution.at)});
+    flow.subheading(RecordbenchWords::tr("Dilutions as they were ticked"));
+    flow.table(table);
+}
+
 void writeDosings(PageFlow &flow, const RecordPart &part)
 {
     if (part.record->dosings.empty())
@@ -279,6 +299,7 @@ void writeBenchLog(PageFlow &flow, const RecordPart &part)
     if (!part.record)
         return;
     flow.heading(RecordbenchWords::tr("At the bench"));
+    writeDilutions(flow, part);
     writeDosings(flow, part);
     writeKeyedReadings(flow, part);
     writeClockJumps(flow, part);

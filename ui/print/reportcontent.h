@@ -88,6 +88,17 @@ struct ReportDosing {
     QDateTime last;
 };
 
+/// A step of diluting a sample that was ticked as made.
+struct ReportDilution {
+    QString sample;
+    /// From 1, of so many.
+    int step = 1;
+    int steps = 1;
+    run::DilutionStep volumes;
+    QString person;
+    QDateTime at;
+};
+
 /// Replaced: a later revision of the run counts.
 enum class ReportState { Draft, Accepted, Rejected, Replaced };
 
@@ -103,6 +114,8 @@ struct ReportRecord {
     /// Oldest first.
     std::vector<ReportReading> readings;
     std::vector<ReportDosing> dosings;
+    /// In the order of the samples.
+    std::vector<ReportDilution> dilutions{};
     std::vector<ReportClockJump> clockJumps{};
     std::vector<ReportDecision> decisions;
     int auditEntries = 0;

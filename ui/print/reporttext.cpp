@@ -187,6 +187,8 @@ QString daysOfTest(const ReportContent &content)
             if (!reading.typed.isEmpty())
                 add(reading.act.at);
         }
+        for (const ReportDilution &dilution : content.record->dilutions)
+            add(dilution.at);
         for (const ReportDosing &dosing : content.record->dosings) {
             add(dosing.first);
             add(dosing.last);

@@ -79,9 +79,9 @@ TEST_F(AuditTest, EveryActAddsExactlyOneEntry)
     EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 16);
     fillBench(*notebook);
     constexpr int opened = 1; // by the first tick, which says so in an entry of its own
-    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 16 + 41 + opened);
+    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 16 + 43 + opened);
     fillReview(*notebook);
-    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 16 + 41 + opened + 13);
+    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 16 + 43 + opened + 13);
 }
 
 TEST_F(AuditTest, RefusedActAddsNone)

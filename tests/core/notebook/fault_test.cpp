@@ -147,6 +147,17 @@ TEST_P(FaultTest, WhatIsSaidOfATickedRowIsTrue)
         [](Notebook &notebook) { return (notebook.load({1}).marks.size() + 2) / 3; });
 }
 
+TEST_P(FaultTest, WhatIsSaidOfTickedDilutionsIsTrue)
+{
+    const RunId run = reopen()->addRun(fullRun(), risingMethod(), u"Ines Kaddour"_s);
+    m_base = bytesOf(file());
+    expectTrueAnswers(
+        [run](Notebook &notebook) {
+            notebook.pipetting().markDilutionsDone(run, {{0, 0}, {0, 1}}, u"Ines Kaddour"_s);
+        },
+        [run](Notebook &notebook) { return (notebook.load(run).dilutionMarks.size() + 1) / 2; });
+}
+
 TEST_P(FaultTest, WhatIsSaidOfAReceivedLotIsTrue)
 {
     expectTrueAnswers(

@@ -208,6 +208,8 @@ void NotebookTest::fillBench(Notebook &notebook)
     notebook.pipetting().markUndone(run, {{1, u"buffer"_s, false}}, person);
     notebook.pipetting().markSpoilt(run, 3, person, u"fell over"_s);
     notebook.pipetting().markUnspoilt(run, 3, person, u"it was tube 5"_s);
+    notebook.pipetting().markDilutionsDone(run, {{0, 0}, {0, 1}}, person);
+    notebook.pipetting().markDilutionsUndone(run, {{0, 1}}, person);
     run::Run strong = plainRun();
     for (run::Tube &tube : strong.tubes)
         tube.readings[u"A2"_s] = std::get<double>(tube.readings[u"A2"_s]) + (tube.sample.isEmpty() ? 0 : 0.7);

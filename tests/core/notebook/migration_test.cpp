@@ -78,7 +78,7 @@ TEST_F(MigrationTest, EveryTableIsStrictAndProtected)
                 .toInt(),
             3);
     }
-    EXPECT_EQ(records, 82);
+    EXPECT_EQ(records, 83);
 }
 
 TEST_F(MigrationTest, FingerprintIsThatOfAllSteps)
@@ -632,6 +632,50 @@ TEST_F(SchemaSevenTest, IsBroughtUpToDateWithAllItHolds)
     const auto after = rowsOfAllTables();
     for (const auto &[table, rows] : before)
         EXPECT_EQ(after.at(table), rows) << table.toStdString();
+    EXPECT_THAT(recordedFindings(), IsEmpty());
+}
+
+class SchemaEightTest : public OldFileTest
+{
+protected:
+    void SetUp() override { takeFile(8); }
+};
+
+TEST_F(SchemaEightTest, IsBroughtUpToDateWithAllItHolds)
+{
+    ASSERT_EQ(RawFile(file()).value(u"PRAGMA user_version"_s).toInt(), 8);
+    const int entries = RawFile(file()).value(u"SELECT count(*) FROM audit"_s).toInt();
+    const auto before = rowsOfAllTables();
+    EXPECT_THAT(before, SizeIs(80));
+    for (const auto &[table, rows] : before)
+        EXPECT_FALSE(rows.empty()) << table.toStdString();
+    {
+        const auto notebook = reopen();
+        EXPECT_EQ(notebook->auditHead().entries, entries + now() - 8);
+        const StoredRun worked = notebook->load({6});
+        EXPECT_THAT(worked.marks, SizeIs(5));
+        EXPECT_THAT(worked.dilutionMarks, IsEmpty()) << "nobody could tick one then";
+        EXPECT_THAT(notebook->verify().findings, IsEmpty());
+    }
+    const auto after = rowsOfAllTables();
+    for (const auto &[table, rows] : before)
+        EXPECT_EQ(after.at(table), rows) << table.toStdString();
+    EXPECT_EQ(RawFile(file()).value(u"SELECT details FROM audit WHERE id = %1"_s.arg(entries + 1)).toString(),
+              u"schema 9: dilutions that were ticked as made"_s);
+    EXPECT_THAT(recordedFindings(), IsEmpty());
+}
+
+TEST_F(SchemaEightTest, TakesTicksOfItsDilutionsAfterwards)
+{
+    {
+        const auto notebook = reopen();
+        notebook->pipetting().markDilutionsDone({6}, {{0, 0}, {1, 0}}, u"Ines"_s);
+        notebook->pipetting().markDilutionsUndone({6}, {{1, 0}}, u"Ines"_s);
+        const std::vector<StoredDilutionMark> marks = notebook->load({6}).dilutionMarks;
+        ASSERT_THAT(marks, SizeIs(3));
+        EXPECT_EQ(marks[0].after, notebook->load({6}).marks.back().id);
+        EXPECT_THAT(notebook->verify().findings, IsEmpty());
+    }
     EXPECT_THAT(recordedFindings(), IsEmpty());
 }
 

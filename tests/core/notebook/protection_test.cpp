@@ -125,7 +125,8 @@ INSTANTIATE_TEST_SUITE_P(
             Table{"laboratory", "person = 'x'"}, Table{"lot", "id = 9"}, Table{"lot_version", "name = 'x'"},
             Table{"lot_opening", "day = '2026-03-02'"}, Table{"lot_opening_change", "day = '2026-03-02'"},
             Table{"mark_lot_day", "day = '2026-03-02'"}, Table{"lot_movement", "note = 'x'"},
-            Table{"pipetting_mark", "note = 'x'"}, Table{"decision_mark", "last_mark = 9"},
+            Table{"pipetting_mark", "note = 'x'"}, Table{"dilution_mark", "last_mark = 9"},
+            Table{"decision_mark", "last_mark = 9"},
             Table{"person", "id = 9"}, Table{"person_version", "role = 'head'"},
             Table{"person_passphrase", "hash = '$argon2id$'"}, Table{"person_standing", "reason = 'x'"},
             Table{"wrong_passphrase", "person = 1"}, Table{"decision_signature", "person_version = 1"},
@@ -189,6 +190,14 @@ protected:
 TEST_F(RulesTest, DecidedRunTakesNoReading)
 {
     expectRefused(reading(u"5, 'A3', 0.5, 0, '', 'x', %1, NULL, ''"_s.arg(m_now)), "the run is decided"_L1);
+}
+
+TEST_F(RulesTest, DecidedRunTakesNoTickOfADilution)
+{
+    // The run that has dilutions is rejected.
+    expectRefused(u"INSERT INTO dilution_mark (dilution, kind, last_mark, person, at_utc, at_offset_min) "
+                  "VALUES (1, 'done', 0, 'x', %1)"_s.arg(m_now),
+                  "the run is decided"_L1);
 }
 
 TEST_F(RulesTest, CorrectionStaysInItsTube)
