@@ -7665,6 +7665,31 @@
             <source>Nobody who is set up is called so; nothing was stored: choose somebody from the list (↓), or have a head add them.</source>
             <translation>Keine der eingerichteten Personen heißt so; nichts wurde gespeichert: eine aus der Liste wählen (↓) oder von der Laborleitung hinzufügen lassen.</translation>
         </message>
+        <message>
+            <source>The dilution of %1 is ticked already; nothing was stored.</source>
+            <translation>Die Verdünnung von %1 ist bereits abgehakt; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>The dilution of %1 is not ticked; nothing was stored.</source>
+            <translation>Die Verdünnung von %1 ist nicht abgehakt; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored, since no dilution is named: choose at least one.</source>
+            <translation>Nichts wurde gespeichert, da keine Verdünnung genannt ist: mindestens eine wählen.</translation>
+        </message>
+        <message>
+            <source>Run %1 has no sample %3 with a dilution step %2; nothing was stored.</source>
+            <translation>Lauf %1 hat keine Probe %3 mit einem Verdünnungsschritt %2; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>%1, step %2</source>
+            <comment>a sample and a step of its dilution</comment>
+            <translation>%1, Schritt %2</translation>
+        </message>
+        <message>
+            <source>mark of a dilution</source>
+            <translation>Vermerk zu einer Verdünnung</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -11718,6 +11743,14 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>Another volume went in</source>
             <translation>Ein anderes Volumen wurde zugegeben</translation>
         </message>
+        <message>
+            <source>Space, on a dilution</source>
+            <translation>Leertaste, auf einer Verdünnung</translation>
+        </message>
+        <message>
+            <source>Tick it as made, or take its tick back; * ticks all of them</source>
+            <translation>Als hergestellt abhaken oder das Häkchen zurücknehmen; * hakt alle ab</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::KeysDialog</name>
@@ -15230,6 +15263,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>Not &amp;spoilt  /</source>
             <translation>Nicht &amp;unbrauchbar  /</translation>
         </message>
+        <message>
+            <source>&amp;Take the tick back  Space</source>
+            <translation>Ha&amp;ken zurücknehmen  Leertaste</translation>
+        </message>
+        <message>
+            <source>&amp;All dilutions  *</source>
+            <translation>Alle Verd&amp;ünnungen  *</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PipetteModel</name>
@@ -15364,6 +15405,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>Dilute %1: %2</source>
             <translation>%1 verdünnen: %2</translation>
         </message>
+        <message>
+            <source>%1, step %2 of %3</source>
+            <comment>a sample and a step of its dilution</comment>
+            <translation>%1, Schritt %2 von %3</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PipetteSource</name>
@@ -15411,6 +15457,21 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Tubes</source>
             <translation>Ansätze</translation>
+        </message>
+        <message>
+            <source>%1, ticked</source>
+            <comment>a dilution</comment>
+            <translation>%1, abgehakt</translation>
+        </message>
+        <message>
+            <source>%1, not ticked, but pipetted since</source>
+            <comment>a dilution</comment>
+            <translation>%1, nicht abgehakt, aber seither pipettiert</translation>
+        </message>
+        <message>
+            <source>%1, not ticked</source>
+            <comment>a dilution</comment>
+            <translation>%1, nicht abgehakt</translation>
         </message>
     </context>
     <context>
@@ -15546,12 +15607,42 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>%1 liegt weit von %2. Einheit und Dezimalzeichen prüfen; Enter erneut behält den Wert.</translation>
         </message>
         <message>
-            <source>First make the dilutions that head the steps.</source>
-            <translation>Zuerst die Verdünnungen herstellen, die über den Schritten stehen.</translation>
-        </message>
-        <message>
             <source>Wait, then read %1</source>
             <translation>Warten, dann %1 ablesen</translation>
+        </message>
+        <message>
+            <source>First make the dilutions that head the steps; Tab leads there.</source>
+            <translation>Zuerst die Verdünnungen herstellen, die über den Schritten stehen; Tab führt dorthin.</translation>
+        </message>
+        <message>
+            <source>Dilution %1 of %2; %3 made so far.</source>
+            <translation>Verdünnung %1 von %2; bisher hergestellt: %3.</translation>
+        </message>
+        <message>
+            <source>Space takes the tick back.</source>
+            <translation>Die Leertaste nimmt das Häkchen zurück.</translation>
+        </message>
+        <message>
+            <source>Not ticked, but pipetted since.</source>
+            <translation>Nicht abgehakt, aber seither pipettiert.</translation>
+        </message>
+        <message>
+            <source>%1: diluted %2</source>
+            <comment>a sample and the volumes of its dilution</comment>
+            <translation>%1: %2 verdünnt</translation>
+        </message>
+        <message>
+            <source>%1: dilute %2</source>
+            <comment>a sample and the volumes of its dilution</comment>
+            <translation>%1: %2 verdünnen</translation>
+        </message>
+        <message>
+            <source>Taken back: the dilution of %1.</source>
+            <translation>Zurückgenommen: die Verdünnung von %1.</translation>
+        </message>
+        <message>
+            <source>Ticked again: the dilution of %1.</source>
+            <translation>Wieder abgehakt: die Verdünnung von %1.</translation>
         </message>
     </context>
     <context>
@@ -19599,6 +19690,23 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>undiluted</source>
             <translation>unverdünnt</translation>
         </message>
+        <message>
+            <source>dilution step</source>
+            <translation>Verdünnungsschritt</translation>
+        </message>
+        <message>
+            <source>taken, made up to</source>
+            <translation>entnommen, aufgefüllt auf</translation>
+        </message>
+        <message>
+            <source>%1 of %2</source>
+            <comment>a step of a dilution</comment>
+            <translation>%1 von %2</translation>
+        </message>
+        <message>
+            <source>Dilutions as they were ticked</source>
+            <translation>Verdünnungen, wie abgehakt</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RunStates</name>
@@ -21692,6 +21800,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>%1: %2</source>
             <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>dilutions ticked</source>
+            <translation>Verdünnungen abgehakt</translation>
+        </message>
+        <message>
+            <source>ticks of dilutions taken back</source>
+            <translation>Haken von Verdünnungen zurückgenommen</translation>
         </message>
     </context>
     <context>

@@ -7665,6 +7665,31 @@
             <source>Nobody who is set up is called so; nothing was stored: choose somebody from the list (↓), or have a head add them.</source>
             <translation>Ninguna de las personas dadas de alta se llama así; no se ha guardado nada: elija una de la lista (↓) o pida a un jefe que la añada.</translation>
         </message>
+        <message>
+            <source>The dilution of %1 is ticked already; nothing was stored.</source>
+            <translation>La dilución de %1 ya está marcada; no se ha guardado nada.</translation>
+        </message>
+        <message>
+            <source>The dilution of %1 is not ticked; nothing was stored.</source>
+            <translation>La dilución de %1 no está marcada; no se ha guardado nada.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored, since no dilution is named: choose at least one.</source>
+            <translation>No se ha guardado nada, porque no se indica ninguna dilución: elija al menos una.</translation>
+        </message>
+        <message>
+            <source>Run %1 has no sample %3 with a dilution step %2; nothing was stored.</source>
+            <translation>La tanda %1 no tiene ninguna muestra %3 con un paso de dilución %2; no se ha guardado nada.</translation>
+        </message>
+        <message>
+            <source>%1, step %2</source>
+            <comment>a sample and a step of its dilution</comment>
+            <translation>%1, paso %2</translation>
+        </message>
+        <message>
+            <source>mark of a dilution</source>
+            <translation>marca de una dilución</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -11718,6 +11743,14 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <source>Another volume went in</source>
             <translation>Entró otro volumen</translation>
         </message>
+        <message>
+            <source>Space, on a dilution</source>
+            <translation>Espacio, en una dilución</translation>
+        </message>
+        <message>
+            <source>Tick it as made, or take its tick back; * ticks all of them</source>
+            <translation>Marcarla como hecha o anular su marca; * las marca todas</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::KeysDialog</name>
@@ -15230,6 +15263,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>Not &amp;spoilt  /</source>
             <translation>No ma&amp;logrado  /</translation>
         </message>
+        <message>
+            <source>&amp;Take the tick back  Space</source>
+            <translation>Quit&amp;ar la marca  Espacio</translation>
+        </message>
+        <message>
+            <source>&amp;All dilutions  *</source>
+            <translation>Toda&amp;s las diluciones  *</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PipetteModel</name>
@@ -15364,6 +15405,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>Dilute %1: %2</source>
             <translation>Diluir %1: %2</translation>
         </message>
+        <message>
+            <source>%1, step %2 of %3</source>
+            <comment>a sample and a step of its dilution</comment>
+            <translation>%1, paso %2 de %3</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PipetteSource</name>
@@ -15411,6 +15457,21 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Tubes</source>
             <translation>Tubos</translation>
+        </message>
+        <message>
+            <source>%1, ticked</source>
+            <comment>a dilution</comment>
+            <translation>%1, marcada</translation>
+        </message>
+        <message>
+            <source>%1, not ticked, but pipetted since</source>
+            <comment>a dilution</comment>
+            <translation>%1, sin marcar, pero pipeteada después</translation>
+        </message>
+        <message>
+            <source>%1, not ticked</source>
+            <comment>a dilution</comment>
+            <translation>%1, sin marcar</translation>
         </message>
     </context>
     <context>
@@ -15546,12 +15607,42 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>%1 está lejos de %2. Compruebe la unidad y el signo decimal; Intro otra vez lo conserva.</translation>
         </message>
         <message>
-            <source>First make the dilutions that head the steps.</source>
-            <translation>Primero haga las diluciones que encabezan los pasos.</translation>
-        </message>
-        <message>
             <source>Wait, then read %1</source>
             <translation>Esperar, luego leer %1</translation>
+        </message>
+        <message>
+            <source>First make the dilutions that head the steps; Tab leads there.</source>
+            <translation>Primero haga las diluciones que encabezan los pasos; Tab lleva a ellas.</translation>
+        </message>
+        <message>
+            <source>Dilution %1 of %2; %3 made so far.</source>
+            <translation>Dilución %1 de %2; hechas hasta ahora: %3.</translation>
+        </message>
+        <message>
+            <source>Space takes the tick back.</source>
+            <translation>Espacio anula la marca.</translation>
+        </message>
+        <message>
+            <source>Not ticked, but pipetted since.</source>
+            <translation>Sin marcar, pero pipeteada después.</translation>
+        </message>
+        <message>
+            <source>%1: diluted %2</source>
+            <comment>a sample and the volumes of its dilution</comment>
+            <translation>%1: diluida %2</translation>
+        </message>
+        <message>
+            <source>%1: dilute %2</source>
+            <comment>a sample and the volumes of its dilution</comment>
+            <translation>%1: diluir %2</translation>
+        </message>
+        <message>
+            <source>Taken back: the dilution of %1.</source>
+            <translation>Deshecho: la dilución de %1.</translation>
+        </message>
+        <message>
+            <source>Ticked again: the dilution of %1.</source>
+            <translation>Marcado de nuevo: la dilución de %1.</translation>
         </message>
     </context>
     <context>
@@ -19599,6 +19690,23 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>undiluted</source>
             <translation>sin diluir</translation>
         </message>
+        <message>
+            <source>dilution step</source>
+            <translation>paso de dilución</translation>
+        </message>
+        <message>
+            <source>taken, made up to</source>
+            <translation>tomado, llevado a</translation>
+        </message>
+        <message>
+            <source>%1 of %2</source>
+            <comment>a step of a dilution</comment>
+            <translation>%1 de %2</translation>
+        </message>
+        <message>
+            <source>Dilutions as they were ticked</source>
+            <translation>Diluciones tal como se marcaron</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RunStates</name>
@@ -21692,6 +21800,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>%1: %2</source>
             <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>dilutions ticked</source>
+            <translation>diluciones marcadas</translation>
+        </message>
+        <message>
+            <source>ticks of dilutions taken back</source>
+            <translation>marcas de diluciones anuladas</translation>
         </message>
     </context>
     <context>

@@ -7665,6 +7665,31 @@
             <source>Nobody who is set up is called so; nothing was stored: choose somebody from the list (↓), or have a head add them.</source>
             <translation>Aucune des personnes définies ne s’appelle ainsi ; rien n’a été enregistré : choisissez-en une dans la liste (↓), ou faites-la ajouter par un responsable.</translation>
         </message>
+        <message>
+            <source>The dilution of %1 is ticked already; nothing was stored.</source>
+            <translation>La dilution de %1 est déjà cochée ; rien n’a été enregistré.</translation>
+        </message>
+        <message>
+            <source>The dilution of %1 is not ticked; nothing was stored.</source>
+            <translation>La dilution de %1 n’est pas cochée ; rien n’a été enregistré.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored, since no dilution is named: choose at least one.</source>
+            <translation>Rien n’a été enregistré, car aucune dilution n’est indiquée : choisissez-en au moins une.</translation>
+        </message>
+        <message>
+            <source>Run %1 has no sample %3 with a dilution step %2; nothing was stored.</source>
+            <translation>La série %1 n’a pas d’échantillon %3 avec une étape de dilution %2 ; rien n’a été enregistré.</translation>
+        </message>
+        <message>
+            <source>%1, step %2</source>
+            <comment>a sample and a step of its dilution</comment>
+            <translation>%1, étape %2</translation>
+        </message>
+        <message>
+            <source>mark of a dilution</source>
+            <translation>marque d’une dilution</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -11718,6 +11743,14 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <source>Another volume went in</source>
             <translation>Un autre volume a été introduit</translation>
         </message>
+        <message>
+            <source>Space, on a dilution</source>
+            <translation>Espace, sur une dilution</translation>
+        </message>
+        <message>
+            <source>Tick it as made, or take its tick back; * ticks all of them</source>
+            <translation>La cocher comme faite ou annuler sa coche ; * les coche toutes</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::KeysDialog</name>
@@ -15230,6 +15263,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>Not &amp;spoilt  /</source>
             <translation>Ut&amp;ilisable  /</translation>
         </message>
+        <message>
+            <source>&amp;Take the tick back  Space</source>
+            <translation>Dé&amp;cocher  Espace</translation>
+        </message>
+        <message>
+            <source>&amp;All dilutions  *</source>
+            <translation>Toutes les dil&amp;utions  *</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PipetteModel</name>
@@ -15364,6 +15405,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>Dilute %1: %2</source>
             <translation>Diluer %1 : %2</translation>
         </message>
+        <message>
+            <source>%1, step %2 of %3</source>
+            <comment>a sample and a step of its dilution</comment>
+            <translation>%1, étape %2 sur %3</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PipetteSource</name>
@@ -15411,6 +15457,21 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Tubes</source>
             <translation>Tubes</translation>
+        </message>
+        <message>
+            <source>%1, ticked</source>
+            <comment>a dilution</comment>
+            <translation>%1, cochée</translation>
+        </message>
+        <message>
+            <source>%1, not ticked, but pipetted since</source>
+            <comment>a dilution</comment>
+            <translation>%1, non cochée, mais pipetée depuis</translation>
+        </message>
+        <message>
+            <source>%1, not ticked</source>
+            <comment>a dilution</comment>
+            <translation>%1, non cochée</translation>
         </message>
     </context>
     <context>
@@ -15546,12 +15607,42 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>%1 est loin de %2. Vérifiez l’unité et le séparateur décimal ; Entrée à nouveau le garde.</translation>
         </message>
         <message>
-            <source>First make the dilutions that head the steps.</source>
-            <translation>Faites d’abord les dilutions en tête des étapes.</translation>
-        </message>
-        <message>
             <source>Wait, then read %1</source>
             <translation>Attendre, puis lire %1</translation>
+        </message>
+        <message>
+            <source>First make the dilutions that head the steps; Tab leads there.</source>
+            <translation>Préparez d’abord les dilutions en tête des étapes ; Tab y mène.</translation>
+        </message>
+        <message>
+            <source>Dilution %1 of %2; %3 made so far.</source>
+            <translation>Dilution %1 sur %2 ; faites jusqu’ici : %3.</translation>
+        </message>
+        <message>
+            <source>Space takes the tick back.</source>
+            <translation>Espace annule la coche.</translation>
+        </message>
+        <message>
+            <source>Not ticked, but pipetted since.</source>
+            <translation>Non cochée, mais pipetée depuis.</translation>
+        </message>
+        <message>
+            <source>%1: diluted %2</source>
+            <comment>a sample and the volumes of its dilution</comment>
+            <translation>%1 : dilué %2</translation>
+        </message>
+        <message>
+            <source>%1: dilute %2</source>
+            <comment>a sample and the volumes of its dilution</comment>
+            <translation>%1 : diluer %2</translation>
+        </message>
+        <message>
+            <source>Taken back: the dilution of %1.</source>
+            <translation>Annulé : la dilution de %1.</translation>
+        </message>
+        <message>
+            <source>Ticked again: the dilution of %1.</source>
+            <translation>Coché à nouveau : la dilution de %1.</translation>
         </message>
     </context>
     <context>
@@ -19599,6 +19690,23 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>undiluted</source>
             <translation>non dilué</translation>
         </message>
+        <message>
+            <source>dilution step</source>
+            <translation>étape de dilution</translation>
+        </message>
+        <message>
+            <source>taken, made up to</source>
+            <translation>prélevé, complété à</translation>
+        </message>
+        <message>
+            <source>%1 of %2</source>
+            <comment>a step of a dilution</comment>
+            <translation>%1 sur %2</translation>
+        </message>
+        <message>
+            <source>Dilutions as they were ticked</source>
+            <translation>Dilutions telles qu’elles ont été cochées</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RunStates</name>
@@ -21692,6 +21800,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>%1: %2</source>
             <translation>%1 : %2</translation>
+        </message>
+        <message>
+            <source>dilutions ticked</source>
+            <translation>dilutions cochées</translation>
+        </message>
+        <message>
+            <source>ticks of dilutions taken back</source>
+            <translation>coches de dilutions annulées</translation>
         </message>
     </context>
     <context>
