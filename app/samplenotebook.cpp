@@ -310,6 +310,9 @@ void buildDemoNotebook(const QString &path, const QDateTime &today)
     QDateTime now = *shipped.front().document.run.startedAt;
     notebook::Surroundings around = notebook::Surroundings::ofThisProgram();
     around.passphraseWork = notebook::PassphraseWork::Least;
+    // Of an invented laboratory: nobody at this machine did any of it.
+    around.account = u"bench"_s;
+    around.host = u"laboratory"_s;
     around.now = [&now] { return now; };
     around.boot = {};
     notebook::Notebook::createFilled(path, around, [&](notebook::Notebook &made) {

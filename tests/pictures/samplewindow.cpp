@@ -32,7 +32,7 @@ notebook::Surroundings onThatDay()
 
 QDateTime sampleNow()
 {
-    return QDateTime::fromString(u"2026-06-09T10:24:00+02:00"_s, Qt::ISODate);
+    return QDateTime::fromString(u"2026-07-28T10:24:00+02:00"_s, Qt::ISODate);
 }
 
 SampleNotebook::SampleNotebook(const QString &folder)

@@ -279,8 +279,8 @@ void addFailedStandard(SampleWindow &sample)
         qFatal("the run with a failed standard cannot be read");
     const auto read = exchange::readRun(shipped.readAll()
                                             .replace("standard of the day before", "old standard")
-                                            .replace("2026-03-04", "2026-06-09")
-                                            .replace("2026-03-03", "2026-06-08"),
+                                            .replace("2026-03-04", "2026-07-28")
+                                            .replace("2026-03-03", "2026-07-27"),
                                         app::installedMethods().lookup());
     if (!read.value)
         qFatal("the run with a failed standard is none");

@@ -191,6 +191,38 @@ TEST_F(ATable, AHeadingGoesOnOnAnotherLineWhereItsColumnIsNarrower)
     EXPECT_EQ(header->height(), one) << "with the room";
 }
 
+TEST_F(ATable, AHeadingIsPaintedWholeOrBrokenAtEveryWidth)
+{
+    RoomyStyle roomy(u"Fusion"_s);
+    Table table(theme, &model, u"Lots"_s, u"lots"_s);
+    table.setWrap(Table::Wrap::AsNeeded);
+    table.horizontalHeader()->setStyle(&roomy);
+    // Bars at both ends, whose ink is known: none of them may be cut off.
+    model.setHorizontalHeaderItem(1, new QStandardItem(u"|eeee e|"_s));
+    show(table, 1200);
+    QHeaderView *header = table.horizontalHeader();
+    const int whole = header->sectionSizeHint(1);
+    for (int width = whole - 12; width <= whole; ++width) {
+        table.setColumnWidth(1, width);
+        header->setFixedHeight(60);
+        QApplication::processEvents();
+        const QImage image = header->viewport()->grab(QRect(table.columnViewportPosition(1), 0, width, 60)).toImage();
+        int highest = 0; // of the ink in one column of pixels: a bar is higher than a letter
+        int bars = 0;
+        bool wasBar = false;
+        for (int x = 3; x < width - 3; ++x) {
+            int ink = 0;
+            for (int y = 4; y < 56; ++y)
+                ink += qGray(image.pixel(x, y)) < 140 ? 1 : 0;
+            highest = std::max(highest, ink);
+            const bool isBar = ink > table.fontMetrics().xHeight() + 3;
+            bars += isBar && !wasBar ? 1 : 0;
+            wasBar = isBar;
+        }
+        EXPECT_EQ(bars, 2) << width << " of " << whole << ", highest " << highest;
+    }
+}
+
 TEST_F(ATable, ARowIsNoHigherThanTheMostLines)
 {
     Table table(theme, &model, u"Lots"_s, u"lots"_s);
@@ -566,6 +598,8 @@ TEST(ShownNumbers, HaveTheSignOfTheLocaleWhereTheyAreCoverageFactorsOrDegreesOfF
               u"Students t mit 4,5 Freiheitsgraden; 1,5 U = 0,12\u00a0g/L; Saft: 0,5 ± 0,1 g/L (k = 2,0)"_s);
     EXPECT_EQ(shownNumbers(u"Verdünnungsschritt 2.5 auf 50\u00a0mL 0.42\u00a0%"_s),
               u"Verdünnungsschritt 2,5 auf 50\u00a0mL 0,42\u00a0%"_s);
+    EXPECT_EQ(shownNumbers(u"Schutzband, 1.64\u00a0u\u00a0= 3.1\u00a0mg/L; k\u00a0=\u00a02.0, ab 1.02\u00a0Freiheitsgraden"_s),
+              u"Schutzband, 1,64\u00a0u\u00a0= 3,1\u00a0mg/L; k\u00a0=\u00a02,0, ab 1,02\u00a0Freiheitsgraden"_s);
     EXPECT_EQ(shownNumbers(u"t de Student con 4.5 grados de libertad"_s), u"t de Student con 4,5 grados de libertad"_s);
     for (const QString &name : {u"lot k = 1.2.3"_s, u"Tank 3.2 u"_s, u"bulk = 1.2"_s, u"version 1.2, u = 3"_s, u"P-1.64 u = 3"_s})
         EXPECT_EQ(shownNumbers(name), name);
@@ -585,6 +619,7 @@ TEST(ShownNumbers, HaveTheDaysOfKeptSentencesInTheFormOfTheLocale)
     EXPECT_EQ(shownNumbers(kept), kept);
     const InLocale german(u"de_DE"_s);
     EXPECT_EQ(shownNumbers(kept), u"Photometer P1: Prüfung 16 vom 12.05.2026; check 17 of 13.05.2026, GLU 2026-05-28"_s);
+    EXPECT_EQ(shownNumbers(u"comprobación 21 del 2026-06-08"_s), u"comprobación 21 del 08.06.2026"_s);
 }
 
 TEST(ShownFormulas, HaveTheSignsThatAreWrittenByHand)

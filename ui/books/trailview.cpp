@@ -82,6 +82,7 @@ TrailView::TrailView(const Theme &theme, const notebook::Notebook &notebook, Not
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setFlexibleColumn(TrailModel::What);
     m_table->setLimit(22); // eight columns of words
+    m_table->setWholeColumn(TrailModel::Of); // its lot or run tells it from the acts beside it
     m_table->setWrap(Table::Wrap::TwoLines);
     m_details->setObjectName(u"trailDetails"_s);
     m_details->setAccessibleName(tr("The chosen act in full"));
@@ -138,7 +139,7 @@ QWidget *TrailView::buildFilter(const Theme &theme)
         connect(box, &QComboBox::currentIndexChanged, this, &TrailView::refresh);
     }
     const int letter = m_words->fontMetrics().averageCharWidth();
-    m_words->setMinimumWidth(18 * letter);
+    m_words->setMinimumWidth(12 * letter);
     m_run->setMinimumWidth(9 * letter); // a number of five figures, and its edges
     add(m_words, tr("Fin&d"), u"trailWords"_s, 3);
     add(m_person, tr("&Who"), u"trailPerson"_s, 2);

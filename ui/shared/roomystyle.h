@@ -44,8 +44,7 @@ public:
 
     /// What the box shows of its choice.
     QString elidedIn(const QStyleOptionComboBox &box, const QWidget *widget) const;
-
-private:
+    /// What the words of a heading of a table have less room by, at each side, than the style that is built on leaves them.
     int missingBeside(const QStyleOption &option, const QWidget &heading) const;
 };
 

@@ -50,7 +50,7 @@ QString withPowersOfTen(const QString &text)
 /// "check 16 of 2026-05-12" is kept with a run as it stands; only after such a word a day is surely no name.
 QString withLocalDays(const QString &text)
 {
-    static const QRegularExpression day(u"(?<=\\b(?:of|du|de) |\\bvom )(\\d{4}-\\d{2}-\\d{2})(?![\\w-])"_s);
+    static const QRegularExpression day(u"(?<=\\b(?:of|du|de) |\\b(?:vom|del) )(\\d{4}-\\d{2}-\\d{2})(?![\\w-])"_s);
     const QRegularExpressionMatch found = text.contains(u'-') ? day.match(text) : QRegularExpressionMatch();
     const QDate read = found.hasMatch() ? QDate::fromString(found.captured(1), Qt::ISODate) : QDate();
     if (!read.isValid())
@@ -86,9 +86,9 @@ QString withDecimalSigns(const QString &given)
     static const QString fold = u"(?:-(?:fold|fach|mal)(?![\\w-])|[\u00a0 ](?:times|fois|veces)\\b)"_s;
     static const QString factor = u"(?<=factor |factor of |Faktor |facteur |rapport de |factor de )"_s;
     static const QString reading = u"(?<=A\\d is |A\\d ist |A\\d vaut |A\\d es )"_s;
-    static const QString symbol = u"(?<=\\bk = |\\bν = )"_s;
-    static const QString statistics = u"(?: [uU] = | (?:per minute|pro Minute|par minute|por minuto)\\b|"
-                                      " (?:(?:effective |effektiven? )?(?:degrees of freedom|Freiheitsgraden?)|"
+    static const QString symbol = u"(?<=\\bk[\u00a0 ]=[\u00a0 ]|\\bν[\u00a0 ]=[\u00a0 ])"_s;
+    static const QString statistics = u"(?:[\u00a0 ][uU][\u00a0 ]=[\u00a0 ]|[\u00a0 ](?:per minute|pro Minute|par minute|por minuto)\\b|"
+                                      "[\u00a0 ](?:(?:effective |effektiven? )?(?:degrees of freedom|Freiheitsgraden?)|"
                                       "degrés de liberté|grados de libertad)\\b)"_s;
     static const QString outside = u"(?<=outside |außerhalb von |hors de |fuera de )"_s;
     static const QRegularExpression numbers(

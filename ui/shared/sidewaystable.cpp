@@ -14,6 +14,7 @@ SidewaysTable::SidewaysTable(const Theme &theme, QAbstractItemModel *model, cons
                              const QString &objectName, QWidget *parent)
     : Table(theme, model, accessibleName, objectName, parent)
 {
+    setMayBeWider();
     // What is scrolled is moved as a picture, the kept column with it.
     connect(horizontalScrollBar(), &QScrollBar::valueChanged, this, [this] {
         wrappedHeader().setKeptWidth(keptWidth());

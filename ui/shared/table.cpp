@@ -120,6 +120,11 @@ void Table::setWrap(Wrap wrap)
     verticalHeader()->setDefaultSectionSize(linesHigh(wrap == Wrap::TwoLines ? 2 : 1));
 }
 
+void Table::setMayBeWider()
+{
+    m_mayBeWider = true;
+}
+
 void Table::setHeadingsWrap()
 {
     m_doHeadingsWrap = true;
@@ -300,7 +305,8 @@ void Table::layOutColumns()
                                       [](int sum, const ColumnNeed &need) { return sum + need.least; });
     if (m_wrap != Wrap::Never && least > room) {
         for (std::size_t place = 0; place < shown.size(); ++place) {
-            if (wraps(columns[place]) && !m_whole.contains(columns[place]))
+            const bool isKept = m_whole.contains(columns[place]) || (m_mayBeWider && columns[place] == 0);
+            if (wraps(columns[place]) && !isKept)
                 shown[place].least = std::min(shown[place].least, m_narrow[columns[place]].word);
         }
     }

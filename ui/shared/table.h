@@ -49,6 +49,8 @@ public:
     void setWholeColumn(int column);
     /// Short names beside a long text: in one line where the room is there, before another column gets more than usual.
     void setNameColumn(int column);
+    /// It is scrolled sideways rather than that its first column is as narrow as its longest word.
+    void setMayBeWider();
     /// Headings go on on another line where their column is narrower, whatever its cells do; setWrap does so by itself.
     void setHeadingsWrap();
     /// Numbers stay in one line, and so does what is short as long as there is room for all columns. No column is narrower
@@ -101,6 +103,7 @@ private:
 
     WrappedHeader *m_wrappedHeader;
     bool m_doHeadingsWrap = false;
+    bool m_mayBeWider = false;
     std::set<int> m_whole;
     int m_names = -1;
     int m_flexible = 0;

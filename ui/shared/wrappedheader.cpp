@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/shared/wrappedheader.h"
 
+#include "ui/shared/roomystyle.h"
 #include "ui/shared/shownnumbers.h"
 
 #include <QPainter>
@@ -47,7 +48,9 @@ int WrappedHeader::wordRoom(int section) const
     initStyleOption(&option);
     QHeaderView::initStyleOptionForIndex(&option, section);
     option.rect = QRect(0, 0, sectionSize(section), std::max(1, height()));
-    return std::max(1, style()->subElementRect(QStyle::SE_HeaderLabel, &option, this).width());
+    const auto *roomy = qobject_cast<const RoomyStyle *>(style());
+    const int around = roomy ? 2 * roomy->missingBeside(option, *this) : 0;
+    return std::max(1, style()->subElementRect(QStyle::SE_HeaderLabel, &option, this).width() - around);
 }
 
 bool WrappedHeader::isBroken(int section) const
