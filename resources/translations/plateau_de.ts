@@ -11892,8 +11892,12 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Der Bogen wird gezeichnet, sobald seine Zahlen stimmen.</translation>
         </message>
         <message>
-            <source>Labels to print: %1, from label %2 of %3 on (row %4, column %5). Sheets needed: %6. Hatched: used.</source>
-            <translation>Zu druckende Etiketten: %1, ab Etikett %2 von %3 (Zeile %4, Spalte %5). Nötige Bögen: %6. Schraffiert: verbraucht.</translation>
+            <source>Labels to print: %1, from label %2 of %3 on (row %4, column %5). Sheets needed: %6.</source>
+            <translation>Zu druckende Etiketten: %1, ab Etikett %2 von %3 (Zeile %4, Spalte %5). Nötige Bögen: %6.</translation>
+        </message>
+        <message>
+            <source>%1 Hatched: used.</source>
+            <translation>%1 Schraffiert: verbraucht.</translation>
         </message>
     </context>
     <context>
@@ -18105,8 +18109,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>das Ergebnis in %1 in dieser Einheit</translation>
         </message>
         <message>
-            <source>Recovery (%) of %1: %2 expected at use</source>
-            <translation>Wiederfindung (%) von %1: %2 bei Verwendung erwartet</translation>
+            <source>Recovery (%) of standards; newest: %1, %2 expected</source>
+            <translation>Wiederfindung (%) der Standards; zuletzt: %1, %2 erwartet</translation>
         </message>
     </context>
     <context>

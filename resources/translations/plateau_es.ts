@@ -11892,8 +11892,12 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>La hoja se dibuja cuando sus números son correctos.</translation>
         </message>
         <message>
-            <source>Labels to print: %1, from label %2 of %3 on (row %4, column %5). Sheets needed: %6. Hatched: used.</source>
-            <translation>Etiquetas por imprimir: %1, desde la %2 de %3 (fila %4, columna %5). Hojas necesarias: %6. Rayadas: ya gastadas.</translation>
+            <source>Labels to print: %1, from label %2 of %3 on (row %4, column %5). Sheets needed: %6.</source>
+            <translation>Etiquetas por imprimir: %1, desde la %2 de %3 (fila %4, columna %5). Hojas necesarias: %6.</translation>
+        </message>
+        <message>
+            <source>%1 Hatched: used.</source>
+            <translation>%1 Rayadas: ya gastadas.</translation>
         </message>
     </context>
     <context>
@@ -18105,8 +18109,8 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>el resultado en %1 en esa unidad</translation>
         </message>
         <message>
-            <source>Recovery (%) of %1: %2 expected at use</source>
-            <translation>Recuperación (%) de %1: %2 esperados al usarlo</translation>
+            <source>Recovery (%) of standards; newest: %1, %2 expected</source>
+            <translation>Recuperación (%) de los patrones; último: %1, %2 esperados</translation>
         </message>
     </context>
     <context>

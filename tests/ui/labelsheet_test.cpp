@@ -133,6 +133,9 @@ TEST_F(LabelForm, TheSheetSaysWhichLabelComesFirst)
     QAccessibleInterface *interface = QAccessible::queryAccessibleInterface(picture);
     EXPECT_EQ(interface->text(QAccessible::Name), u"The sheet of labels"_s);
     EXPECT_EQ(interface->text(QAccessible::Description), words());
+    retype(u"labelFirstFree"_s, u"1"_s);
+    EXPECT_EQ(words(), u"Labels to print: 10, from label 1 of 24 on (row 1, column 1). Sheets needed: 1."_s)
+        << "nothing is hatched";
     retype(u"labelFirstFree"_s, u"25"_s);
     EXPECT_FALSE(words().contains(u"25"_s));
 }

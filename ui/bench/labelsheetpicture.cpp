@@ -35,13 +35,15 @@ QString LabelSheetPicture::words() const
     const int onSheet = columns * m_choice.sheet.rows;
     const int index = m_choice.firstFree - 1;
     const int sheets = (index + m_labels + onSheet - 1) / onSheet;
-    return tr("Labels to print: %1, from label %2 of %3 on (row %4, column %5). Sheets needed: %6. Hatched: used.")
-        .arg(m_labels)
-        .arg(m_choice.firstFree)
-        .arg(onSheet)
-        .arg(index / columns + 1)
-        .arg(index % columns + 1)
-        .arg(sheets);
+    const QString chosen =
+        tr("Labels to print: %1, from label %2 of %3 on (row %4, column %5). Sheets needed: %6.")
+            .arg(m_labels)
+            .arg(m_choice.firstFree)
+            .arg(onSheet)
+            .arg(index / columns + 1)
+            .arg(index % columns + 1)
+            .arg(sheets);
+    return index > 0 ? tr("%1 Hatched: used.").arg(chosen) : chosen;
 }
 
 QSize LabelSheetPicture::sizeHint() const

@@ -133,7 +133,7 @@ void ResultDetails::showRecovery(const ReviewedResult &reviewed, const notebook:
     const QString expected = evaluation::withUnit(evaluation::significantText(shown->expected_g_per_L, 3), u"g/L"_s);
     m_overview->setHistory(
         historyOf(*shown, stored, basis),
-        tr("Recovery (%) of %1: %2 expected at use")
+        tr("Recovery (%) of standards; newest: %1, %2 expected")
             .arg(shown->standard,
                  reviewed.unit
                      ? evaluation::inUnit(expected, evaluation::ReportUnit::GramPerLitre, *reviewed.unit)
