@@ -11893,11 +11893,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Labels to print: %1, from label %2 of %3 on (row %4, column %5). Sheets needed: %6.</source>
-            <translation>Étiquettes à imprimer : %1, à partir de l’étiquette %2 sur %3 (rangée %4, colonne %5). Planches nécessaires : %6.</translation>
+            <translation>Étiquettes à imprimer : %1, à partir de l’étiquette %2 sur %3 (rangée %4, colonne %5). Planches nécessaires : %6.</translation>
         </message>
         <message>
             <source>%1 Hatched: used.</source>
-            <translation>%1 Hachuré : déjà prises.</translation>
+            <translation>%1 Hachuré : déjà prises.</translation>
         </message>
     </context>
     <context>
@@ -18110,7 +18110,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Recovery (%) of standards; newest: %1, %2 expected</source>
-            <translation>Taux de récupération (%) des étalons ; dernier : %1, %2 attendu</translation>
+            <translation>Taux de récupération (%) des étalons ; dernier : %1, %2 attendu</translation>
         </message>
     </context>
     <context>
