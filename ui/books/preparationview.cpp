@@ -93,6 +93,7 @@ PreparationView::PreparationView(const Theme &theme, QWidget *parent)
     m_factsTable->setFlexibleColumn(1);
     m_factsTable->setWrap(Table::Wrap::AsNeeded);
     m_runsTable->setFlexibleColumn(0);
+    m_runsTable->setWrap(Table::Wrap::AsNeeded);
     m_noRuns->setWordWrap(true);
     m_noRuns->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto *caption = new QLabel(tr("Discarded b&ecause"), m_disposal);

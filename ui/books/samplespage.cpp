@@ -72,6 +72,7 @@ QWidget *SamplesPage::buildListPage()
     m_list->addButton(fresh);
     m_list->table().setFlexibleColumn(ShelfModel::Why);
     m_list->table().setFlexibleMinimum(18);
+    m_list->table().setNameColumn(ShelfModel::Sample);
     m_list->table().setWrap(Table::Wrap::AsNeeded);
     m_list->table().setLimit(23);
     auto *layout = new QVBoxLayout(page);
