@@ -144,7 +144,7 @@
         </message>
         <message>
             <source>the method's id</source>
-            <translation>l’id de la méthode</translation>
+            <translation>l’identifiant de la méthode</translation>
         </message>
         <message>
             <source>must be a measurand of this method, and %1 is none; name the other method it belongs to, or one of this method's</source>
@@ -156,7 +156,7 @@
         </message>
         <message>
             <source>the id</source>
-            <translation>l’id</translation>
+            <translation>l’identifiant</translation>
         </message>
         <message>
             <source>the name</source>
@@ -164,7 +164,7 @@
         </message>
         <message>
             <source>the id %1 is taken by a measurand or an earlier derived result; give each its own</source>
-            <translation>l’id %1 est pris par un mesurande ou un résultat dérivé précédent ; donnez à chacun le sien</translation>
+            <translation>l’identifiant %1 est pris par un mesurande ou un résultat dérivé précédent ; donnez à chacun le sien</translation>
         </message>
         <message>
             <source>a derived result needs at least one term</source>
@@ -316,7 +316,7 @@
         </message>
         <message>
             <source>must be the id of a component, and %1 is none</source>
-            <translation>doit être l’id d’un constituant, et %1 n’en est pas un</translation>
+            <translation>doit être l’identifiant d’un constituant, et %1 n’en est pas un</translation>
         </message>
         <message>
             <source>the sample is never added; give it a step</source>
@@ -363,7 +363,7 @@
         <name>plateau::assay::Soundness</name>
         <message>
             <source>the id</source>
-            <translation>l’id</translation>
+            <translation>l’identifiant</translation>
         </message>
         <message>
             <source>the name</source>
@@ -407,7 +407,7 @@
         </message>
         <message>
             <source>the id %1 is taken by an earlier component; give each its own</source>
-            <translation>l’id %1 est pris par un constituant précédent ; donnez à chacun le sien</translation>
+            <translation>l’identifiant %1 est pris par un constituant précédent ; donnez à chacun le sien</translation>
         </message>
         <message>
             <source>a method needs at least one measurand</source>
@@ -415,7 +415,7 @@
         </message>
         <message>
             <source>the id %1 is taken by an earlier measurand; give each its own</source>
-            <translation>l’id %1 est pris par un mesurande précédent ; donnez à chacun le sien</translation>
+            <translation>l’identifiant %1 est pris par un mesurande précédent ; donnez à chacun le sien</translation>
         </message>
         <message>
             <source>must be smaller than maxSignal: %1 is not smaller than %2</source>
@@ -521,7 +521,7 @@
         </message>
         <message>
             <source>fourteen in a row alternating up and down</source>
-            <translation>quatorze points de suite montant et descendant tour à tour</translation>
+            <translation>quatorze points de suite alternant hausse et baisse</translation>
         </message>
         <message>
             <source>fifteen in a row within 1 s</source>
@@ -553,7 +553,7 @@
         </message>
         <message>
             <source>two in a row, beyond 2 s on opposite sides</source>
-            <translation>deux points de suite, au-delà de 2 s de côtés opposés</translation>
+            <translation>deux points de suite au-delà de 2 s, de côtés opposés</translation>
         </message>
         <message>
             <source>four in a row beyond 1 s on one side</source>
@@ -1058,7 +1058,7 @@
         </message>
         <message>
             <source>need at least %1 weighings; there are %2</source>
-            <translation>demandent au moins %1 pesées ; il y en a %2</translation>
+            <translation>demandent au moins %1 pesées ; il y en a %2</translation>
         </message>
         <message>
             <source>hold no wavelength found; key at least %1 (found: %2)</source>
@@ -1066,27 +1066,27 @@
         </message>
         <message>
             <source>need at least %1 readings of the zero; there are %2</source>
-            <translation>demandent au moins %1 lectures du zéro ; il y en a %2</translation>
+            <translation>demandent au moins %1 lectures du zéro ; il y en a %2</translation>
         </message>
         <message>
             <source>need at least %1 readings of the coloured cuvette, or none; there are %2</source>
-            <translation>demandent au moins %1 lectures de la cuve colorée, ou aucune ; il y en a %2</translation>
+            <translation>demandent au moins %1 lectures de la cuve colorée, ou aucune ; il y en a %2</translation>
         </message>
         <message>
             <source>need at least %1 weighings of the one load; there are %2</source>
-            <translation>demandent au moins %1 pesées de la même charge ; il y en a %2</translation>
+            <translation>demandent au moins %1 pesées de la même charge ; il y en a %2</translation>
         </message>
         <message>
             <source>need at least %1 weight with what was shown; there are %2</source>
-            <translation>demandent au moins %1 masse étalon avec ce qui a été affiché ; il y en a %2</translation>
+            <translation>demandent au moins %1 masse étalon avec ce qui a été affiché ; il y en a %2</translation>
         </message>
         <message>
             <source>need at least %1 temperature with what was shown; there are %2</source>
-            <translation>demandent au moins %1 température avec ce qui a été affiché ; il y en a %2</translation>
+            <translation>demandent au moins %1 température avec ce qui a été affiché ; il y en a %2</translation>
         </message>
         <message>
             <source>need at least %1 cuvettes; there are %2</source>
-            <translation>demandent au moins %1 cuves ; il y en a %2</translation>
+            <translation>demandent au moins %1 cuves ; il y en a %2</translation>
         </message>
         <message>
             <source>Common practice, no source.</source>
@@ -1385,7 +1385,7 @@
         </message>
         <message>
             <source>failed on %1: %2</source>
-            <translation>échec le %1 : %2</translation>
+            <translation>non conforme le %1 : %2</translation>
         </message>
         <message>
             <source>never checked: %1</source>
@@ -1530,11 +1530,11 @@
         </message>
         <message>
             <source>absorbance rises</source>
-            <translation>l’absorbance monte</translation>
+            <translation>l’absorbance augmente</translation>
         </message>
         <message>
             <source>absorbance falls</source>
-            <translation>l’absorbance baisse</translation>
+            <translation>l’absorbance diminue</translation>
         </message>
         <message>
             <source>change within the noise</source>
@@ -1759,7 +1759,7 @@
         </message>
         <message>
             <source>method %1, version %2, has no measurand %3. Evaluate the sample by a version that has it.</source>
-            <translation>la méthode %1, version %2, n’a pas de mesurande %3. Évaluez l’échantillon avec une version qui l’a.</translation>
+            <translation>la méthode %1, version %2, n’a pas de mesurande %3. Évaluez l’échantillon avec une version qui l’a.</translation>
         </message>
         <message>
             <source>%1 is in %2 and %3 in %4. Enter the sample in the same form in both runs.</source>
@@ -1947,7 +1947,7 @@
         </message>
         <message>
             <source>Enough of the falling reagent is left (%1 or more).</source>
-            <translation>Il reste assez du réactif dont l’absorbance baisse (%1 ou plus).</translation>
+            <translation>Il reste assez du réactif dont l’absorbance diminue (%1 ou plus).</translation>
         </message>
         <message>
             <source>%1 is %2, less than the %3 that must remain</source>
@@ -1983,19 +1983,19 @@
         </message>
         <message>
             <source>Absorbance rose, as it should.</source>
-            <translation>L’absorbance a monté, comme il se doit.</translation>
+            <translation>L’absorbance a augmenté, comme il se doit.</translation>
         </message>
         <message>
             <source>Absorbance fell, as it should.</source>
-            <translation>L’absorbance a baissé, comme il se doit.</translation>
+            <translation>L’absorbance a diminué, comme il se doit.</translation>
         </message>
         <message>
             <source>absorbance fell by %1 where it should rise</source>
-            <translation>l’absorbance a baissé de %1 alors qu’elle devrait monter</translation>
+            <translation>l’absorbance a diminué de %1 alors qu’elle devrait augmenter</translation>
         </message>
         <message>
             <source>absorbance rose by %1 where it should fall</source>
-            <translation>l’absorbance a monté de %1 alors qu’elle devrait baisser</translation>
+            <translation>l’absorbance a augmenté de %1 alors qu’elle devrait diminuer</translation>
         </message>
         <message>
             <source>Look for swapped readings, a wrong tube or a missing addition.</source>
@@ -2035,7 +2035,7 @@
         </message>
         <message>
             <source>The method judges the recovery of a standard (%1), and no tube of this run held one or a control: nothing in the run shows what the assay recovered. Say in the reason why it may stand, or repeat it with a standard.</source>
-            <translation>La méthode juge le taux de récupération d’un étalon (%1), et aucun tube de cette série ne contenait ni étalon ni contrôle : rien dans la série ne montre ce que le dosage récupère. Indiquez dans le motif pourquoi la série peut être acceptée, ou répétez-la avec un étalon.</translation>
+            <translation>La méthode juge le taux de récupération d’un étalon (%1), et aucun tube de cette série ne contenait ni étalon ni contrôle : rien dans la série ne renseigne sur le taux de récupération du dosage. Indiquez dans le motif pourquoi la série peut être acceptée, ou répétez-la avec un étalon.</translation>
         </message>
         <message>
             <source>the net signal is too low</source>
@@ -2095,7 +2095,7 @@
         </message>
         <message>
             <source>investigate</source>
-            <translation>à investiguer</translation>
+            <translation>à examiner</translation>
         </message>
         <message>
             <source>control %1</source>
@@ -2374,11 +2374,11 @@
         </message>
         <message>
             <source>probability %1 that the true value lies beyond the limit, if it is normally distributed about the result</source>
-            <translation>probabilité %1 que la valeur vraie soit au-delà de la limite, si elle suit une loi normale autour du résultat</translation>
+            <translation>probabilité que la valeur vraie soit au-delà de la limite : %1, si elle suit une loi normale autour du résultat</translation>
         </message>
         <message>
             <source>probability %1 that the true value lies beyond the limit, if it is distributed about the result as Student's t with %2 degrees of freedom</source>
-            <translation>probabilité %1 que la valeur vraie soit au-delà de la limite, si elle suit autour du résultat une loi de Student à %2 degrés de liberté</translation>
+            <translation>probabilité que la valeur vraie soit au-delà de la limite : %1, si elle suit autour du résultat une loi de Student à %2 degrés de liberté</translation>
         </message>
         <message>
             <source>the result is given in %1</source>
@@ -2777,7 +2777,7 @@
         </message>
         <message>
             <source>method %1, version %2</source>
-            <translation>méthode %1, version %2</translation>
+            <translation>méthode %1, version %2</translation>
         </message>
         <message>
             <source>%1 at %2 min</source>
@@ -2832,7 +2832,7 @@
         <name>plateau::exchange::BackgroundReader</name>
         <message>
             <source>expected the id of a method; leave it out to mean this one</source>
-            <translation>attendu : l’id d’une méthode ; omettez-le pour désigner celle-ci</translation>
+            <translation>attendu : l’identifiant d’une méthode ; omettez-le pour désigner celle-ci</translation>
         </message>
     </context>
     <context>
@@ -3120,7 +3120,7 @@
         </message>
         <message>
             <source>Id</source>
-            <translation>Id</translation>
+            <translation>Identifiant</translation>
         </message>
         <message>
             <source>Version</source>
@@ -3459,7 +3459,7 @@
         <name>plateau::exchange::MethodLibrary</name>
         <message>
             <source>version %1 of %2 is installed already; give a changed method a new version</source>
-            <translation>la version %1 de %2 est déjà installée ; donnez une nouvelle version à une méthode modifiée</translation>
+            <translation>la version %1 de %2 est déjà installée ; donnez une nouvelle version à une méthode modifiée</translation>
         </message>
     </context>
     <context>
@@ -3683,11 +3683,11 @@
         <name>plateau::exchange::RunReader</name>
         <message>
             <source>is blank; give the id, or leave the field out</source>
-            <translation>est vide ; donnez l’id, ou omettez le champ</translation>
+            <translation>est vide ; donnez l’identifiant, ou omettez le champ</translation>
         </message>
         <message>
             <source>expected a number or a list of timed readings, found %1; leave out a reading that has not been taken yet</source>
-            <translation>attendu : un nombre ou une liste de lectures avec leur temps, trouvé : %1 ; omettez une lecture qui n’est pas encore faite</translation>
+            <translation>attendu : un nombre ou une liste de lectures avec l’instant de chacune, trouvé : %1 ; omettez une lecture qui n’est pas encore faite</translation>
         </message>
         <message>
             <source>expected an object of readings, as {"A1": 0.102}, found %1</source>
@@ -3711,11 +3711,11 @@
         </message>
         <message>
             <source>expected the id of an installed method or a whole method, found %1</source>
-            <translation>attendu : l’id d’une méthode installée ou une méthode entière, trouvé : %1</translation>
+            <translation>attendu : l’identifiant d’une méthode installée ou une méthode entière, trouvé : %1</translation>
         </message>
         <message>
             <source>no method %1 is installed; correct the id, or put the whole method here</source>
-            <translation>aucune méthode %1 n’est installée ; corrigez l’id, ou mettez ici la méthode entière</translation>
+            <translation>aucune méthode %1 n’est installée ; corrigez l’identifiant, ou mettez ici la méthode entière</translation>
         </message>
     </context>
     <context>
@@ -3842,7 +3842,7 @@
         </message>
         <message>
             <source>Aldehyde dehydrogenase oxidises acetaldehyde to acetate; the reaction runs to its end in the alkaline buffer, which also frees acetaldehyde bound to sulphite. One NADH for each acetaldehyde; the absorbance rises.</source>
-            <translation>L’aldéhyde déshydrogénase oxyde l’acétaldéhyde en acétate ; la réaction va à son terme dans le tampon alcalin, qui libère aussi l’acétaldéhyde combiné au sulfite. Un NADH par molécule d’acétaldéhyde ; l’absorbance monte.</translation>
+            <translation>L’aldéhyde déshydrogénase oxyde l’acétaldéhyde en acétate ; la réaction va à son terme dans le tampon alcalin, qui libère aussi l’acétaldéhyde combiné au sulfite. Un NADH par molécule d’acétaldéhyde ; l’absorbance augmente.</translation>
         </message>
         <message>
             <source>Buffer pH 9 with potassium</source>
@@ -3990,7 +3990,7 @@
         </message>
         <message>
             <source>Glutamate dehydrogenase joins ammonia to 2-oxoglutarate with one NADH for each ammonia (A1 to A2). Urease then splits urea into two ammonia and carbon dioxide, and two NADH are used for each urea (A2 to A3). The equilibrium lies on the side of glutamate. The absorbance falls; the NADH has to last for both.</source>
-            <translation>La glutamate déshydrogénase unit l’ammoniac au 2-oxoglutarate, avec un NADH par molécule d’ammoniac (A1 à A2). L’uréase scinde ensuite l’urée en deux molécules d’ammoniac et du dioxyde de carbone, et deux NADH sont consommés par molécule d’urée (A2 à A3). L’équilibre est en faveur du glutamate. L’absorbance baisse ; le NADH doit suffire pour les deux.</translation>
+            <translation>La glutamate déshydrogénase unit l’ammoniac au 2-oxoglutarate, avec un NADH par molécule d’ammoniac (A1 à A2). L’uréase scinde ensuite l’urée en deux molécules d’ammoniac et du dioxyde de carbone, et deux NADH sont consommés par molécule d’urée (A2 à A3). L’équilibre est en faveur du glutamate. L’absorbance diminue ; le NADH doit suffire pour les deux.</translation>
         </message>
         <message>
             <source>Buffer pH 8 with 2-oxoglutarate and ADP</source>
@@ -4074,7 +4074,7 @@
         </message>
         <message>
             <source>Citrate lyase splits citrate into oxaloacetate and acetate; malate and lactate dehydrogenase use one NADH for each oxaloacetate or the pyruvate that comes of it. The absorbance falls.</source>
-            <translation>La citrate lyase scinde le citrate en oxaloacétate et acétate ; la malate déshydrogénase et la lactate déshydrogénase consomment un NADH par molécule d’oxaloacétate, ou du pyruvate qui en provient. L’absorbance baisse.</translation>
+            <translation>La citrate lyase scinde le citrate en oxaloacétate et acétate ; la malate déshydrogénase et la lactate déshydrogénase consomment un NADH par molécule d’oxaloacétate, ou du pyruvate qui en provient. L’absorbance diminue.</translation>
         </message>
         <message>
             <source>Solution 2.1 (buffer)</source>
@@ -4138,7 +4138,7 @@
         </message>
         <message>
             <source>Citrate lyase splits citrate into oxaloacetate and acetate. L-malate dehydrogenase, and L-lactate dehydrogenase for the oxaloacetate that has turned into pyruvate, use one NADH for each. Both reductions go to their end by themselves. The absorbance falls by one NADH for each citrate.</source>
-            <translation>La citrate lyase scinde le citrate en oxaloacétate et acétate. La L-malate déshydrogénase, et la L-lactate déshydrogénase pour l’oxaloacétate devenu pyruvate, consomment chaque fois un NADH. Les deux réductions vont d’elles-mêmes à leur terme. L’absorbance baisse d’un NADH par molécule de citrate.</translation>
+            <translation>La citrate lyase scinde le citrate en oxaloacétate et acétate. La L-malate déshydrogénase, et la L-lactate déshydrogénase pour l’oxaloacétate devenu pyruvate, consomment chaque fois un NADH. Les deux réductions vont d’elles-mêmes à leur terme. L’absorbance diminue d’un NADH par molécule de citrate.</translation>
         </message>
         <message>
             <source>Buffer pH 7.8 with zinc</source>
@@ -4198,7 +4198,7 @@
         </message>
         <message>
             <source>Gluconate kinase phosphorylates D-gluconate with ATP; 6-phosphogluconate dehydrogenase turns that into ribulose-5-phosphate, carbon dioxide and NADPH. The loss of carbon dioxide takes the reaction to its end. One NADPH for each D-gluconate; the absorbance rises.</source>
-            <translation>La gluconate kinase phosphoryle le D-gluconate par l’ATP ; la 6-phosphogluconate déshydrogénase en fait du ribulose-5-phosphate, du dioxyde de carbone et du NADPH. La perte du dioxyde de carbone mène la réaction à son terme. Un NADPH par molécule de D-gluconate ; l’absorbance monte.</translation>
+            <translation>La gluconate kinase phosphoryle le D-gluconate par l’ATP ; la 6-phosphogluconate déshydrogénase en fait du ribulose-5-phosphate, du dioxyde de carbone et du NADPH. La perte du dioxyde de carbone mène la réaction à son terme. Un NADPH par molécule de D-gluconate ; l’absorbance augmente.</translation>
         </message>
         <message>
             <source>Buffer pH 8 with magnesium</source>
@@ -4246,7 +4246,7 @@
         </message>
         <message>
             <source>D-lactate dehydrogenase turns D-lactate and NAD into pyruvate and NADH. That equilibrium lies on the side of lactate; the alkaline buffer and the transaminase, which takes the pyruvate away with L-glutamate, pull it over. One NADH for each D-lactate; the absorbance rises.</source>
-            <translation>La D-lactate déshydrogénase transforme le D-lactate et le NAD en pyruvate et NADH. Cet équilibre est en faveur du lactate ; le tampon alcalin et la transaminase, qui enlève le pyruvate avec le L-glutamate, le déplacent. Un NADH par molécule de D-lactate ; l’absorbance monte.</translation>
+            <translation>La D-lactate déshydrogénase transforme le D-lactate et le NAD en pyruvate et NADH. Cet équilibre est en faveur du lactate ; le tampon alcalin et la transaminase, qui enlève le pyruvate avec le L-glutamate, le déplacent. Un NADH par molécule de D-lactate ; l’absorbance augmente.</translation>
         </message>
         <message>
             <source>Buffer pH 10 with L-glutamate</source>
@@ -4298,7 +4298,7 @@
         </message>
         <message>
             <source>D-malate dehydrogenase oxidises D-malate and splits carbon dioxide off: pyruvate, carbon dioxide and NADH. The loss of carbon dioxide and the alkaline buffer pull the reaction to its end. One NADH for each D-malate; the absorbance rises.</source>
-            <translation>La D-malate déshydrogénase oxyde le D-malate et en détache du dioxyde de carbone : pyruvate, dioxyde de carbone et NADH. La perte du dioxyde de carbone et le tampon alcalin mènent la réaction à son terme. Un NADH par molécule de D-malate ; l’absorbance monte.</translation>
+            <translation>La D-malate déshydrogénase oxyde le D-malate et en détache du dioxyde de carbone : pyruvate, dioxyde de carbone et NADH. La perte du dioxyde de carbone et le tampon alcalin mènent la réaction à son terme. Un NADH par molécule de D-malate ; l’absorbance augmente.</translation>
         </message>
         <message>
             <source>Buffer pH 9 with magnesium and potassium</source>
@@ -4398,7 +4398,7 @@
         </message>
         <message>
             <source>Alcohol dehydrogenase turns ethanol into acetaldehyde. That equilibrium lies on the side of ethanol; the alkaline buffer and aldehyde dehydrogenase, which oxidises the acetaldehyde on to acetate, pull it over. Two NADH for each ethanol; the absorbance rises.</source>
-            <translation>L’alcool déshydrogénase transforme l’éthanol en acétaldéhyde. Cet équilibre est en faveur de l’éthanol ; le tampon alcalin et l’aldéhyde déshydrogénase, qui oxyde ensuite l’acétaldéhyde en acétate, le déplacent. Deux NADH par molécule d’éthanol ; l’absorbance monte.</translation>
+            <translation>L’alcool déshydrogénase transforme l’éthanol en acétaldéhyde. Cet équilibre est en faveur de l’éthanol ; le tampon alcalin et l’aldéhyde déshydrogénase, qui oxyde ensuite l’acétaldéhyde en acétate, le déplacent. Deux NADH par molécule d’éthanol ; l’absorbance augmente.</translation>
         </message>
         <message>
             <source>Buffer pH 9</source>
@@ -4466,7 +4466,7 @@
         </message>
         <message>
             <source>The same two reactions as for total sulphite, in a weakly acid buffer, in the cold and with a short wait, so that sulphite bound to acetaldehyde stays bound. Weakly bound sulphite is set free while the free is used up: what is found depends on the waiting time. Keep it the same for standard and samples. One NADH used for each sulphite; the absorbance falls.</source>
-            <translation>Les deux mêmes réactions que pour le sulfite total, dans un tampon faiblement acide, à froid et avec une attente courte, afin que le sulfite combiné à l’acétaldéhyde le reste. Le sulfite faiblement combiné se libère à mesure que le libre est consommé : ce qui est trouvé dépend du temps d’attente. Gardez-le identique pour l’étalon et les échantillons. Un NADH consommé par molécule de sulfite ; l’absorbance baisse.</translation>
+            <translation>Les deux mêmes réactions que pour le sulfite total, dans un tampon faiblement acide, à froid et avec une attente courte, afin que le sulfite combiné à l’acétaldéhyde le reste. Le sulfite faiblement combiné se libère à mesure que le libre est consommé : ce qui est trouvé dépend du temps d’attente. Gardez-le identique pour l’étalon et les échantillons. Un NADH consommé par molécule de sulfite ; l’absorbance diminue.</translation>
         </message>
         <message>
             <source>Buffer pH 6</source>
@@ -4530,7 +4530,7 @@
         </message>
         <message>
             <source>Amyloglucosidase has turned starch and its breakdown products into D-glucose. Hexokinase phosphorylates it with ATP, and glucose-6-phosphate dehydrogenase forms one NADPH for each D-glucose; both go to their end. The absorbance rises.</source>
-            <translation>L’amyloglucosidase a transformé l’amidon et ses produits de dégradation en D-glucose. L’hexokinase le phosphoryle par l’ATP, et la glucose-6-phosphate déshydrogénase forme un NADPH par molécule de D-glucose ; les deux réactions vont à leur terme. L’absorbance monte.</translation>
+            <translation>L’amyloglucosidase a transformé l’amidon et ses produits de dégradation en D-glucose. L’hexokinase le phosphoryle par l’ATP, et la glucose-6-phosphate déshydrogénase forme un NADPH par molécule de D-glucose ; les deux réactions vont à leur terme. L’absorbance augmente.</translation>
         </message>
         <message>
             <source>Buffer</source>
@@ -4630,7 +4630,7 @@
         </message>
         <message>
             <source>Glycerol kinase phosphorylates glycerol with ATP; pyruvate kinase makes the ATP anew from ADP and phosphoenolpyruvate and sets pyruvate free, and lactate dehydrogenase uses one NADH for each. All three go to their end by themselves. The absorbance falls by one NADH for each glycerol.</source>
-            <translation>La glycérol kinase phosphoryle le glycérol par l’ATP ; la pyruvate kinase reforme l’ATP à partir d’ADP et de phosphoénolpyruvate et libère du pyruvate, et la lactate déshydrogénase consomme un NADH par molécule de pyruvate. Les trois réactions vont d’elles-mêmes à leur terme. L’absorbance baisse d’un NADH par molécule de glycérol.</translation>
+            <translation>La glycérol kinase phosphoryle le glycérol par l’ATP ; la pyruvate kinase reforme l’ATP à partir d’ADP et de phosphoénolpyruvate et libère du pyruvate, et la lactate déshydrogénase consomme un NADH par molécule de pyruvate. Les trois réactions vont d’elles-mêmes à leur terme. L’absorbance diminue d’un NADH par molécule de glycérol.</translation>
         </message>
         <message>
             <source>Buffer with NADH, ATP and phosphoenolpyruvate</source>
@@ -4678,7 +4678,7 @@
         </message>
         <message>
             <source>L-ascorbate itself absorbs at 265 nm, dehydroascorbate does not. Ascorbate oxidase takes all of it to dehydroascorbate with the oxygen dissolved in the tube; the reaction goes to its end by itself. The absorbance falls by one L-ascorbate for each L-ascorbic acid. Needs quartz cuvettes or plastic ones for the ultraviolet.</source>
-            <translation>Le L-ascorbate absorbe lui-même à 265 nm, le déshydroascorbate non. L’ascorbate oxydase le transforme entièrement en déshydroascorbate avec l’oxygène dissous dans le tube ; la réaction va d’elle-même à son terme. L’absorbance baisse d’un L-ascorbate par molécule d’acide L-ascorbique. Demande des cuves en quartz, ou en plastique pour l’ultraviolet.</translation>
+            <translation>Le L-ascorbate absorbe lui-même à 265 nm, le déshydroascorbate non. L’ascorbate oxydase le transforme entièrement en déshydroascorbate avec l’oxygène dissous dans le tube ; la réaction va d’elle-même à son terme. L’absorbance diminue d’un L-ascorbate par molécule d’acide L-ascorbique. Demande des cuves en quartz, ou en plastique pour l’ultraviolet.</translation>
         </message>
         <message>
             <source>Buffer pH 6 with EDTA</source>
@@ -4798,7 +4798,7 @@
         </message>
         <message>
             <source>L-lactate dehydrogenase turns L-lactate and NAD into pyruvate and NADH. That equilibrium lies on the side of lactate; the alkaline buffer and the transaminase, which takes the pyruvate away with L-glutamate, pull it over. One NADH for each L-lactate; the absorbance rises.</source>
-            <translation>La L-lactate déshydrogénase transforme le L-lactate et le NAD en pyruvate et NADH. Cet équilibre est en faveur du lactate ; le tampon alcalin et la transaminase, qui enlève le pyruvate avec le L-glutamate, le déplacent. Un NADH par molécule de L-lactate ; l’absorbance monte.</translation>
+            <translation>La L-lactate déshydrogénase transforme le L-lactate et le NAD en pyruvate et NADH. Cet équilibre est en faveur du lactate ; le tampon alcalin et la transaminase, qui enlève le pyruvate avec le L-glutamate, le déplacent. Un NADH par molécule de L-lactate ; l’absorbance augmente.</translation>
         </message>
         <message>
             <source>L-lactate dehydrogenase suspension</source>
@@ -4826,7 +4826,7 @@
         </message>
         <message>
             <source>L-malate dehydrogenase turns L-malate and NAD into oxaloacetate and NADH. That equilibrium lies on the side of malate; the alkaline buffer and the transaminase, which takes the oxaloacetate away with L-glutamate, pull it over. One NADH for each L-malate; the absorbance rises.</source>
-            <translation>La L-malate déshydrogénase transforme le L-malate et le NAD en oxaloacétate et NADH. Cet équilibre est en faveur du malate ; le tampon alcalin et la transaminase, qui enlève l’oxaloacétate avec le L-glutamate, le déplacent. Un NADH par molécule de L-malate ; l’absorbance monte.</translation>
+            <translation>La L-malate déshydrogénase transforme le L-malate et le NAD en oxaloacétate et NADH. Cet équilibre est en faveur du malate ; le tampon alcalin et la transaminase, qui enlève l’oxaloacétate avec le L-glutamate, le déplacent. Un NADH par molécule de L-malate ; l’absorbance augmente.</translation>
         </message>
         <message>
             <source>Glutamate-oxaloacetate transaminase suspension</source>
@@ -4862,11 +4862,11 @@
         </message>
         <message>
             <source>OIV-MA-AS313-11 (R2009), L-malic acid, enzymatic method, sections 3.3 to 5 (French text): volumes of buffer, NAD, water, GOT and sample, the first reading after about 3 min, and the range of 30 to 350 mg/L in the pipetted solution, below it up to 1 mL of sample. Molar mass: OIV resolution OENO 30/2004. From memory: the 0.01 mL of L-malate dehydrogenase, the second reading after 5 to 10 min, the difference A2 - A1 less that of the blank, the identity of the absorptivities (6180, 6300 and 3400 L/(mol cm), as in the Russian standard for citric acid in juices, document 1200102279, section 8). The signal window is that range in absorbance at 340 nm, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the absorbance limit, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation>OIV-MA-AS313-11 (R2009), acide L-malique, méthode enzymatique, sections 3.3 à 5 (texte français) : volumes de tampon, de NAD, d’eau, de GOT et d’échantillon, première lecture après environ 3 min, et domaine de 30 à 350 mg/L dans la solution pipetée et, en dessous, jusqu’à 1 mL d’échantillon. Masse molaire : résolution OIV OENO 30/2004. De mémoire : les 0,01 mL de L-malate déshydrogénase, la seconde lecture après 5 à 10 min, la différence A2 − A1 diminuée de celle du blanc, l’identité des absorptivités (6180, 6300 et 3400 L/(mol cm), comme dans la norme russe pour l’acide citrique dans les jus, document 1200102279, section 8). La fenêtre de mesure est ce domaine exprimé en absorbance à 340 nm, par notre propre calcul. Usage courant, sans source : les limites des attentes autour des temps indiqués, la limite d’absorbance, les limites d’acceptation, la perte de l’étalon, le nombre usuel de tubes, le domaine habituel, les interférences, la préparation des échantillons et les précautions, lorsqu’elles ne nomment pas de source.</translation>
+            <translation>OIV-MA-AS313-11 (R2009), acide L-malique, méthode enzymatique, sections 3.3 à 5 (texte français) : volumes de tampon, de NAD, d’eau, de GOT et d’échantillon, première lecture après environ 3 min, et domaine de 30 à 350 mg/L dans la solution pipetée et, en dessous, jusqu’à 1 mL d’échantillon. Masse molaire : résolution OIV OENO 30/2004. De mémoire : les 0,01 mL de L-malate déshydrogénase, la seconde lecture après 5 à 10 min, la différence A2 − A1 diminuée de celle du blanc, les valeurs des absorptivités molaires (6180, 6300 et 3400 L/(mol cm), comme dans la norme russe pour l’acide citrique dans les jus, document 1200102279, section 8). La fenêtre de mesure est ce domaine exprimé en absorbance à 340 nm, par notre propre calcul. Usage courant, sans source : les limites des attentes autour des temps indiqués, la limite d’absorbance, les limites d’acceptation, la perte de l’étalon, le nombre usuel de tubes, le domaine habituel, les interférences, la préparation des échantillons et les précautions, lorsqu’elles ne nomment pas de source.</translation>
         </message>
         <message>
             <source>L-malate dehydrogenase turns L-malate and NAD into oxaloacetate and NADH. That equilibrium lies on the side of malate; the transaminase GOT pulls it over by taking the oxaloacetate away with L-glutamate. One NADH for each L-malate; the absorbance rises.</source>
-            <translation>La L-malate déshydrogénase transforme le L-malate et le NAD en oxaloacétate et NADH. Cet équilibre est en faveur du malate ; la transaminase GOT le déplace en enlevant l’oxaloacétate avec le L-glutamate. Un NADH par molécule de L-malate ; l’absorbance monte.</translation>
+            <translation>La L-malate déshydrogénase transforme le L-malate et le NAD en oxaloacétate et NADH. Cet équilibre est en faveur du malate ; la transaminase GOT le déplace en enlevant l’oxaloacétate avec le L-glutamate. Un NADH par molécule de L-malate ; l’absorbance augmente.</translation>
         </message>
         <message>
             <source>GOT suspension</source>
@@ -4886,7 +4886,7 @@
         </message>
         <message>
             <source>Hexokinase and glucose-6-phosphate dehydrogenase first use up the free D-glucose (before A1). Beta-galactosidase then splits lactose, and one NADPH is formed for each D-glucose set free, one for each lactose. The phosphorylation takes the reaction to its end. The absorbance rises. Results are anhydrous lactose; times 360.31 / 342.30 gives the monohydrate.</source>
-            <translation>L’hexokinase et la glucose-6-phosphate déshydrogénase consomment d’abord le D-glucose libre (avant A1). La bêta-galactosidase scinde ensuite le lactose, et un NADPH est formé par molécule de D-glucose libérée, soit un par molécule de lactose. La phosphorylation mène la réaction à son terme. L’absorbance monte. Les résultats sont en lactose anhydre ; multipliés par 360,31 / 342,30, ils donnent le monohydrate.</translation>
+            <translation>L’hexokinase et la glucose-6-phosphate déshydrogénase consomment d’abord le D-glucose libre (avant A1). La bêta-galactosidase scinde ensuite le lactose, et un NADPH est formé par molécule de D-glucose libérée, soit un par molécule de lactose. La phosphorylation mène la réaction à son terme. L’absorbance augmente. Les résultats sont en lactose anhydre ; multipliés par 360,31 / 342,30, ils donnent le monohydrate.</translation>
         </message>
         <message>
             <source>Buffer pH 7.5 with magnesium</source>
@@ -4938,7 +4938,7 @@
         </message>
         <message>
             <source>Nitrate reductase reduces nitrate to nitrite with one NADPH for each nitrate; FAD helps. The reaction goes to its end by itself. The absorbance falls.</source>
-            <translation>La nitrate réductase réduit le nitrate en nitrite, avec un NADPH par molécule de nitrate ; le FAD y aide. La réaction va d’elle-même à son terme. L’absorbance baisse.</translation>
+            <translation>La nitrate réductase réduit le nitrate en nitrite, avec un NADPH par molécule de nitrate ; le FAD y aide. La réaction va d’elle-même à son terme. L’absorbance diminue.</translation>
         </message>
         <message>
             <source>Buffer pH 7.5 with FAD</source>
@@ -4990,7 +4990,7 @@
         </message>
         <message>
             <source>Beta-fructosidase splits sucrose into D-glucose and D-fructose at pH 4.6. The buffer of pH 7.6 then ends the inversion, and hexokinase and glucose-6-phosphate dehydrogenase form one NADPH for each D-glucose, that of the sucrose and that which was free. Sucrose is the difference from the free D-glucose, which the method D-glucose and D-fructose measures in the same sample, times 342.3 / 180.16. The absorbance rises.</source>
-            <translation>La bêta-fructosidase scinde le saccharose en D-glucose et D-fructose à pH 4,6. Le tampon de pH 7,6 arrête ensuite l’inversion, et l’hexokinase et la glucose-6-phosphate déshydrogénase forment un NADPH par molécule de D-glucose, celui du saccharose et celui qui était libre. Le saccharose est la différence avec le D-glucose libre, que la méthode D-glucose et D-fructose mesure dans le même échantillon, multipliée par 342,3 / 180,16. L’absorbance monte.</translation>
+            <translation>La bêta-fructosidase scinde le saccharose en D-glucose et D-fructose à pH 4,6. Le tampon de pH 7,6 arrête ensuite l’inversion, et l’hexokinase et la glucose-6-phosphate déshydrogénase forment un NADPH par molécule de D-glucose, celui du saccharose et celui qui était libre. Le saccharose est la différence avec le D-glucose libre, que la méthode D-glucose et D-fructose mesure dans le même échantillon, multipliée par 342,3 / 180,16. L’absorbance augmente.</translation>
         </message>
         <message>
             <source>Beta-fructosidase in buffer pH 4.6</source>
@@ -5042,7 +5042,7 @@
         </message>
         <message>
             <source>Sulphite oxidase turns sulphite into sulphate and hydrogen peroxide; NADH peroxidase uses the peroxide up together with one NADH for each sulphite. The absorbance falls. Bound sulphite is set free by the alkaline buffer. The oxidation needs the oxygen dissolved in the tube, and both steps go to their end by themselves.</source>
-            <translation>La sulfite oxydase transforme le sulfite en sulfate et peroxyde d’hydrogène ; la NADH peroxydase consomme ce peroxyde avec un NADH par molécule de sulfite. L’absorbance baisse. Le sulfite combiné est libéré par le tampon alcalin. L’oxydation demande l’oxygène dissous dans le tube, et les deux étapes vont d’elles-mêmes à leur terme.</translation>
+            <translation>La sulfite oxydase transforme le sulfite en sulfate et peroxyde d’hydrogène ; la NADH peroxydase consomme ce peroxyde avec un NADH par molécule de sulfite. L’absorbance diminue. Le sulfite combiné est libéré par le tampon alcalin. L’oxydation demande l’oxygène dissous dans le tube, et les deux étapes vont d’elles-mêmes à leur terme.</translation>
         </message>
         <message>
             <source>Buffer pH 8</source>
@@ -5316,7 +5316,7 @@
         </message>
         <message>
             <source>Run %1 has no revision %2: choose one of 1 to %3.</source>
-            <translation>La série %1 n’a pas de révision %2 : choisissez-en une de 1 à %3.</translation>
+            <translation>La série %1 n’a pas de révision %2 : choisissez-en une de 1 à %3.</translation>
         </message>
         <message>
             <source>Nothing was stored: there is no run %1.</source>
@@ -5396,7 +5396,7 @@
         </message>
         <message>
             <source>Run %1 was not decided on: nobody reviews their own run here, and %2 worked on it; ask somebody else.</source>
-            <translation>Aucune décision n’a été prise sur la série %1 : personne ne revoit ici sa propre série, et %2 y a travaillé ; demandez à quelqu’un d’autre.</translation>
+            <translation>Aucune décision n’a été prise sur la série %1 : nul n’examine ici sa propre série, et %2 y a travaillé ; demandez à quelqu’un d’autre.</translation>
         </message>
         <message>
             <source>The run was not rejected, since that needs a reason: say why.</source>
@@ -5508,11 +5508,11 @@
         </message>
         <message>
             <source>passed</source>
-            <translation>réussite</translation>
+            <translation>conforme</translation>
         </message>
         <message>
             <source>failed</source>
-            <translation>échec</translation>
+            <translation>non conforme</translation>
         </message>
         <message>
             <source>The check counts as before, since taking it back needs a reason: say why.</source>
@@ -5688,7 +5688,7 @@
         </message>
         <message>
             <source>version %1, %2</source>
-            <translation>version %1, %2</translation>
+            <translation>version %1, %2</translation>
         </message>
         <message>
             <source>%1 (%2)</source>
@@ -5696,7 +5696,7 @@
         </message>
         <message>
             <source>%1 methods with the id %2 are in use: %3. Put the whole method here in place of its id, or retire all but one of them</source>
-            <translation>%1 méthodes portant l’id %2 sont en usage : %3. Mettez ici la méthode entière à la place de son id, ou désactivez-les toutes sauf une</translation>
+            <translation>%1 méthodes portant l’identifiant %2 sont en usage : %3. Mettez ici la méthode entière à la place de son identifiant, ou désactivez-les toutes sauf une</translation>
         </message>
         <message>
             <source>; </source>
@@ -5704,11 +5704,11 @@
         </message>
         <message>
             <source>there is no method %1, neither shipped nor in the notebook; correct the id, put the whole method here in place of it, or import the method first</source>
-            <translation>il n’y a pas de méthode %1, ni fournie ni dans le cahier ; corrigez l’id, mettez ici la méthode entière à sa place, ou importez d’abord la méthode</translation>
+            <translation>il n’y a pas de méthode %1, ni fournie ni dans le cahier ; corrigez l’identifiant, mettez ici la méthode entière à sa place, ou importez d’abord la méthode</translation>
         </message>
         <message>
             <source>the method %1 is not in use; put the whole method here in place of its id, or bring the method into use again</source>
-            <translation>la méthode %1 n’est pas en usage ; mettez ici la méthode entière à la place de son id, ou réactivez la méthode</translation>
+            <translation>la méthode %1 n’est pas en usage ; mettez ici la méthode entière à la place de son identifiant, ou réactivez la méthode</translation>
         </message>
         <message>
             <source>shipped with the program</source>
@@ -5724,7 +5724,7 @@
         </message>
         <message>
             <source>from its runs</source>
-            <translation>de ses séries</translation>
+            <translation>reprise d’une série</translation>
         </message>
         <message>
             <source>shipped with an earlier program</source>
@@ -5732,7 +5732,7 @@
         </message>
         <message>
             <source>version %1</source>
-            <translation>version %1</translation>
+            <translation>version %1</translation>
         </message>
         <message>
             <source>%1, %2, %3</source>
@@ -5740,7 +5740,7 @@
         </message>
         <message>
             <source>%1, version %2</source>
-            <translation>%1, version %2</translation>
+            <translation>%1, version %2</translation>
         </message>
         <message>
             <source>Nothing was stored: %1, has this content already and is retired; reinstate it to use it.</source>
@@ -5756,11 +5756,11 @@
         </message>
         <message>
             <source>%1, is stored and kept apart from the one of that id and version that is %2: they differ in %3.</source>
-            <translation>%1 : méthode enregistrée et gardée à part de celle de même id et version qui est %2 : elles diffèrent par %3.</translation>
+            <translation>%1 : méthode enregistrée et gardée à part de celle de même identifiant et version qui est %2 : elles diffèrent par %3.</translation>
         </message>
         <message>
             <source>%1, is stored and kept apart from %2 others of that id and version: from the one that is %3 it differs in %4.</source>
-            <translation>%1 : méthode enregistrée et gardée à part de %2 autres de même id et version : de celle qui est %3, elle diffère par %4.</translation>
+            <translation>%1 : méthode enregistrée et gardée à part de %2 autres de même identifiant et version : de celle qui est %3, elle diffère par %4.</translation>
         </message>
         <message>
             <source>%1, is stored.</source>
@@ -5772,7 +5772,7 @@
         </message>
         <message>
             <source>%1 has no version left to give; nothing was stored: give the method another id.</source>
-            <translation>%1 n’a plus de version à donner ; rien n’a été enregistré : donnez à la méthode un autre id.</translation>
+            <translation>%1 n’a plus de version à donner ; rien n’a été enregistré : donnez à la méthode un autre identifiant.</translation>
         </message>
         <message>
             <source>%1, is saved.</source>
@@ -6112,7 +6112,7 @@
         </message>
         <message>
             <source>The result that was named, of run %1 at revision %2, is no longer accepted: choose again.</source>
-            <translation>Le résultat qui avait été nommé, de la série %1 à la révision %2, n’est plus accepté : choisissez à nouveau.</translation>
+            <translation>Le résultat qui avait été nommé, de la série %1 à la révision %2, n’est plus accepté : choisissez à nouveau.</translation>
         </message>
         <message>
             <source>No result of this sample is accepted yet.</source>
@@ -6176,7 +6176,7 @@
         </message>
         <message>
             <source>The sample %1 keeps its id, since a run holds it by that; nothing was stored.</source>
-            <translation>L’échantillon %1 garde son id, car une série le contient sous cet id ; rien n’a été enregistré.</translation>
+            <translation>L’échantillon %1 garde son identifiant, car une série le contient sous cet identifiant ; rien n’a été enregistré.</translation>
         </message>
         <message>
             <source>The sample was not withdrawn, since that needs a reason: say why.</source>
@@ -6220,7 +6220,7 @@
         </message>
         <message>
             <source>The standard was not stored: the name %1 is taken by one made on %2; give this one another, since runs tell them apart by it.</source>
-            <translation>L’étalon n’a pas été enregistré : le nom %1 est pris par un étalon préparé le %2 ; donnez-en un autre à celui-ci, car les séries les distinguent par là.</translation>
+            <translation>L’étalon n’a pas été enregistré : le nom %1 est pris par un étalon préparé le %2 ; donnez-en un autre à celui-ci, car les séries les distinguent par là.</translation>
         </message>
         <message>
             <source>%1 of %2</source>
@@ -6268,7 +6268,7 @@
         </message>
         <message>
             <source>what was reviewed is not what is stored now</source>
-            <translation>ce qui a été revu n’est pas ce qui est enregistré maintenant</translation>
+            <translation>ce qui a été examiné n’est pas ce qui est enregistré maintenant</translation>
         </message>
         <message>
             <source>evaluated again, it gives another result: %1 was %2, is %3</source>
@@ -6284,7 +6284,7 @@
         </message>
         <message>
             <source> (decided with version %1, verified with %2)</source>
-            <translation> (décidé avec la version %1, vérifié avec %2)</translation>
+            <translation> (décidé avec la version %1, vérifié avec %2)</translation>
         </message>
         <message>
             <source>the list of runs</source>
@@ -6428,15 +6428,15 @@
         </message>
         <message>
             <source>it is stored as failed; worked out again from its numbers it is passed</source>
-            <translation>elle est enregistrée comme échec ; recalculée à partir de ses nombres, c’est une réussite</translation>
+            <translation>elle est enregistrée comme non conforme ; recalculée à partir de ses nombres, elle est conforme</translation>
         </message>
         <message>
             <source>it is stored as passed; worked out again from its numbers it is failed: %1</source>
-            <translation>elle est enregistrée comme réussite ; recalculée à partir de ses nombres, c’est un échec : %1</translation>
+            <translation>elle est enregistrée comme conforme ; recalculée à partir de ses nombres, elle est non conforme : %1</translation>
         </message>
         <message>
             <source>%1 (stored with version %2, verified with %3)</source>
-            <translation>%1 (enregistré avec la version %2, vérifié avec %3)</translation>
+            <translation>%1 (enregistré avec la version %2, vérifié avec %3)</translation>
         </message>
         <message>
             <source>the book of equipment</source>
@@ -6844,7 +6844,7 @@
         </message>
         <message>
             <source>received from</source>
-            <translation>expéditeur</translation>
+            <translation>provenance</translation>
         </message>
         <message>
             <source>role</source>
@@ -6892,7 +6892,7 @@
         </message>
         <message>
             <source>Nothing was stored: the sample %1 is among the samples that wait already; change it there, or give this one another id.</source>
-            <translation>Rien n’a été enregistré : l’échantillon %1 est déjà parmi les échantillons en attente ; modifiez-le là, ou donnez un autre id à celui-ci.</translation>
+            <translation>Rien n’a été enregistré : l’échantillon %1 est déjà parmi les échantillons en attente ; modifiez-le là, ou donnez un autre identifiant à celui-ci.</translation>
         </message>
         <message>
             <source>The sample %1 is registered like this already; nothing was stored.</source>
@@ -7560,7 +7560,7 @@
         </message>
         <message>
             <source>started</source>
-            <translation>commencée</translation>
+            <translation>début</translation>
         </message>
         <message>
             <source>step (mL)</source>
@@ -7711,11 +7711,11 @@
         </message>
         <message>
             <source>%1: passed before this run, but failed afterwards, on %2: %3.</source>
-            <translation>%1 : réussite avant cette série, mais échec ensuite, le %2 : %3.</translation>
+            <translation>%1 : conforme avant cette série, mais non conforme ensuite, le %2 : %3.</translation>
         </message>
         <message>
             <source>%1: not in the book of equipment yet on that day; its next check, on %2, failed: %3.</source>
-            <translation>%1 : pas encore au registre de l’équipement ce jour-là ; sa vérification suivante, le %2, a échoué : %3.</translation>
+            <translation>%1 : pas encore au registre de l’équipement ce jour-là ; non conforme à sa vérification suivante, le %2 : %3.</translation>
         </message>
     </context>
     <context>
@@ -8136,7 +8136,7 @@
         </message>
         <message>
             <source>the method's id</source>
-            <translation>l’id de la méthode</translation>
+            <translation>l’identifiant de la méthode</translation>
         </message>
         <message>
             <source>states no uncertainty; give at least one, or take the entry away</source>
@@ -8374,7 +8374,7 @@
         <name>plateau::planning::ShelfSample</name>
         <message>
             <source>the id</source>
-            <translation>l’id</translation>
+            <translation>l’identifiant</translation>
         </message>
         <message>
             <source>the product</source>
@@ -8382,7 +8382,7 @@
         </message>
         <message>
             <source>who it came from</source>
-            <translation>l’expéditeur</translation>
+            <translation>la provenance</translation>
         </message>
         <message>
             <source>is not a real time; give a time with its offset from UTC</source>
@@ -8548,7 +8548,7 @@
         </message>
         <message>
             <source>the id</source>
-            <translation>l’id</translation>
+            <translation>l’identifiant</translation>
         </message>
         <message>
             <source>must not be larger than makeUpTo_mL: %1 mL cannot be made up to %2 mL</source>
@@ -8588,7 +8588,7 @@
         </message>
         <message>
             <source>the id %1 is taken by an earlier sample; give each its own</source>
-            <translation>l’id %1 est pris par un échantillon précédent ; donnez à chacun le sien</translation>
+            <translation>l’identifiant %1 est pris par un échantillon précédent ; donnez à chacun le sien</translation>
         </message>
         <message>
             <source>is missing: with usedAt goes the time it was made</source>
@@ -8612,7 +8612,7 @@
         </message>
         <message>
             <source>the id %1 is taken by an earlier standard; give each its own</source>
-            <translation>l’id %1 est pris par un étalon précédent ; donnez à chacun le sien</translation>
+            <translation>l’identifiant %1 est pris par un étalon précédent ; donnez à chacun le sien</translation>
         </message>
         <message>
             <source>must be a fraction from 0 to below 1 (0.02 for 2 % an hour), not %1</source>
@@ -8620,7 +8620,7 @@
         </message>
         <message>
             <source>the component's id</source>
-            <translation>l’id du constituant</translation>
+            <translation>l’identifiant du constituant</translation>
         </message>
         <message>
             <source>the lot's number</source>
@@ -8654,7 +8654,7 @@
         </message>
         <message>
             <source>the id of the standard in it</source>
-            <translation>l’id de l’étalon qu’il contient</translation>
+            <translation>l’identifiant de l’étalon qu’il contient</translation>
         </message>
         <message>
             <source>a control names either a sample or a standard, exactly one of them</source>
@@ -8662,7 +8662,7 @@
         </message>
         <message>
             <source>the id of the sample in it</source>
-            <translation>l’id de l’échantillon qu’il contient</translation>
+            <translation>l’identifiant de l’échantillon qu’il contient</translation>
         </message>
         <message>
             <source>the standard added and its volume</source>
@@ -8678,11 +8678,11 @@
         </message>
         <message>
             <source>the run has no sample %1; add it to samples or correct the id</source>
-            <translation>la série n’a pas d’échantillon %1 ; ajoutez-le à samples ou corrigez l’id</translation>
+            <translation>la série n’a pas d’échantillon %1 ; ajoutez-le à samples ou corrigez l’identifiant</translation>
         </message>
         <message>
             <source>the run has no standard %1; add it to standards or correct the id</source>
-            <translation>la série n’a pas d’étalon %1 ; ajoutez-le à standards ou corrigez l’id</translation>
+            <translation>la série n’a pas d’étalon %1 ; ajoutez-le à standards ou corrigez l’identifiant</translation>
         </message>
         <message>
             <source>a series needs at least one reading; leave out what is not read yet</source>
@@ -9250,7 +9250,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Version %1, saved by %2, %3.</source>
-            <translation>Version %1, enregistrée par %2, %3.</translation>
+            <translation>Version %1, enregistrée par %2, %3.</translation>
         </message>
         <message>
             <source>Not saved yet: these are the usual settings.</source>
@@ -9350,7 +9350,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Version %1 for all materials together, saved by %2, %3. It holds for this one until its own settings are saved.</source>
-            <translation>Version %1 pour tous les matériaux ensemble, enregistrée par %2, %3. Elle vaut pour celui-ci jusqu’à ce que ses propres réglages soient enregistrés.</translation>
+            <translation>Version %1 pour tous les matériaux ensemble, enregistrée par %2, %3. Elle vaut pour celui-ci jusqu’à ce que ses propres réglages soient enregistrés.</translation>
         </message>
         <message>
             <source>It was saved with fewer values than limits need; here their number is raised.</source>
@@ -9373,7 +9373,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Source of li&amp;mits and standards</source>
-            <translation>Li&amp;mites et étalons d’après</translation>
+            <translation>Source des li&amp;mites et des étalons</translation>
         </message>
         <message>
             <source>No&amp;te (may be empty)</source>
@@ -9405,7 +9405,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>What</source>
-            <translation>Objet</translation>
+            <translation>Élément</translation>
         </message>
         <message>
             <source>Lines of the check</source>
@@ -9417,11 +9417,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Passed: everything lies within its limits.</source>
-            <translation>Réussite : tout est dans ses limites.</translation>
+            <translation>Conforme : tout est dans ses limites.</translation>
         </message>
         <message>
             <source>Failed. Once it is stored, runs that use it carry a warning. Take it out of use, or have it put right and check it again.</source>
-            <translation>Échec. Une fois la vérification enregistrée, les séries qui l’emploient reçoivent un avertissement. Mettez l’équipement hors service, ou faites-le remettre en état et vérifiez-le à nouveau.</translation>
+            <translation>Non conforme. Une fois la vérification enregistrée, les séries qui l’emploient reçoivent un avertissement. Mettez l’équipement hors service, ou faites-le remettre en état et vérifiez-le à nouveau.</translation>
         </message>
         <message>
             <source>For the budgets: standard uncertainty (k = 1) of %1.</source>
@@ -9468,7 +9468,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Outcome</source>
-            <translation>Conclusion</translation>
+            <translation>Verdict</translation>
         </message>
         <message>
             <source>Found</source>
@@ -9480,7 +9480,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Limit from</source>
-            <translation>Limite d’après</translation>
+            <translation>Origine de la limite</translation>
         </message>
         <message>
             <source>not made</source>
@@ -9565,7 +9565,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Remem&amp;bered</source>
-            <translation>&amp;Mémorisé</translation>
+            <translation>Format &amp;mémorisé</translation>
         </message>
         <message>
             <source>Re&amp;member as</source>
@@ -9655,7 +9655,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>What</source>
-            <translation>Objet</translation>
+            <translation>Élément</translation>
         </message>
     </context>
     <context>
@@ -9712,7 +9712,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>version %1</source>
-            <translation>version %1</translation>
+            <translation>version %1</translation>
         </message>
         <message>
             <source>Fields that differ between %1 and %2: %3. Enter on a version opens it.</source>
@@ -9720,7 +9720,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Version %1</source>
-            <translation>Version %1</translation>
+            <translation>Version %1</translation>
         </message>
     </context>
     <context>
@@ -9964,11 +9964,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>This becomes revision %1. %2</source>
-            <translation>Ceci devient la révision %1. %2</translation>
+            <translation>Ceci devient la révision %1. %2</translation>
         </message>
         <message>
             <source>The run was not accepted: first decide on %1, which must be investigated.</source>
-            <translation>La série n’a pas été acceptée : statuez d’abord sur %1, qui est à investiguer.</translation>
+            <translation>La série n’a pas été acceptée : statuez d’abord sur %1, qui est à examiner.</translation>
         </message>
         <message>
             <source>The run was not decided on: how %1 is to be repeated cannot be read: %2.</source>
@@ -10035,11 +10035,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>revision %1, signed as %2</source>
-            <translation>révision %1, signée en tant que %2</translation>
+            <translation>révision %1, signée en tant que %2</translation>
         </message>
         <message>
             <source>revision %1, unsigned</source>
-            <translation>révision %1, non signée</translation>
+            <translation>révision %1, non signée</translation>
         </message>
         <message>
             <source>%1 (%2)</source>
@@ -10055,7 +10055,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Put back on the bench by %1, %2 (%3); revision %4 begins</source>
-            <translation>Remise à la paillasse par %1, %2 (%3) ; la révision %4 commence</translation>
+            <translation>Remise à la paillasse par %1, %2 (%3) ; la révision %4 commence</translation>
         </message>
         <message>
             <source>%1: %2 %3 by %4</source>
@@ -10520,7 +10520,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>What</source>
-            <translation>Objet</translation>
+            <translation>Élément</translation>
         </message>
         <message>
             <source>Found</source>
@@ -10536,7 +10536,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Limit from</source>
-            <translation>Limite d’après</translation>
+            <translation>Origine de la limite</translation>
         </message>
         <message>
             <source>no limit</source>
@@ -10544,11 +10544,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>passed</source>
-            <translation>réussite</translation>
+            <translation>conforme</translation>
         </message>
         <message>
             <source>failed</source>
-            <translation>échec</translation>
+            <translation>non conforme</translation>
         </message>
     </context>
     <context>
@@ -10567,7 +10567,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Next check due</source>
-            <translation>Prochain contrôle</translation>
+            <translation>Prochaine vérification</translation>
         </message>
         <message>
             <source>Volume</source>
@@ -10598,7 +10598,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Nothing is in the book yet. Add the photometer, pipettes, flasks, balance, thermometers and cuvettes that are checked; their checks then say what is due, warn of what failed, and give the budgets their figures.</source>
-            <translation>Le registre est encore vide. Ajoutez le photomètre, les pipettes, fioles, balance, thermomètres et cuves qui sont vérifiés ; leurs vérifications indiquent alors ce qui est à faire, avertissent de ce qui a échoué et donnent leurs chiffres aux bilans.</translation>
+            <translation>Le registre est encore vide. Ajoutez le photomètre, les pipettes, fioles, balance, thermomètres et cuves qui sont vérifiés ; leurs vérifications indiquent alors ce qui est à faire, avertissent de ce qui n’est pas conforme et donnent leurs chiffres aux bilans.</translation>
         </message>
         <message>
             <source>No item contains all of these words. Remove one to find more.</source>
@@ -11247,7 +11247,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then replaces the list's uncertainty, and a run that used one which failed or was overdue says so.</source>
-            <translation>Donnez aux pipettes, aux fioles et au photomètre les noms qu’ils ont dans Laboratoire : ce que trouve une vérification remplace alors l’incertitude de la liste, et une série le dit si l’un d’eux avait échoué ou était en retard de vérification.</translation>
+            <translation>Donnez aux pipettes, aux fioles et au photomètre les noms qu’ils ont dans Laboratoire : ce que trouve une vérification remplace alors l’incertitude de la liste, et toute série qui emploie un équipement non conforme ou en retard de vérification le signale.</translation>
         </message>
         <message>
             <source>Back  Esc</source>
@@ -11262,11 +11262,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Check</source>
-            <translation>Vérification</translation>
+            <translation>N°</translation>
         </message>
         <message>
             <source>What</source>
-            <translation>Objet</translation>
+            <translation>Élément</translation>
         </message>
         <message>
             <source>Verdict</source>
@@ -11282,11 +11282,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>passed</source>
-            <translation>réussite</translation>
+            <translation>conforme</translation>
         </message>
         <message>
             <source>failed</source>
-            <translation>échec</translation>
+            <translation>non conforme</translation>
         </message>
         <message>
             <source>How it stands</source>
@@ -11318,11 +11318,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Keyed &amp;wrongly, because</source>
-            <translation>&amp;Mal saisie, motif</translation>
+            <translation>&amp;Motif, si mal saisie</translation>
         </message>
         <message>
             <source>Keyed wrongly, because</source>
-            <translation>Mal saisie, motif</translation>
+            <translation>Motif, si mal saisie</translation>
         </message>
         <message>
             <source>&amp;Take it back</source>
@@ -11920,7 +11920,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>made</source>
-            <translation>préparé</translation>
+            <translation>préparé le</translation>
         </message>
         <message>
             <source>use by</source>
@@ -12002,7 +12002,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Version %1, saved by %2, %3.</source>
-            <translation>Version %1, enregistrée par %2, %3.</translation>
+            <translation>Version %1, enregistrée par %2, %3.</translation>
         </message>
         <message>
             <source>Plans made from now on go by it; racks on the bench keep theirs.</source>
@@ -12030,7 +12030,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>There is nothing to save: version %1 says exactly this.</source>
-            <translation>Il n’y a rien à enregistrer : la version %1 dit exactement cela.</translation>
+            <translation>Il n’y a rien à enregistrer : la version %1 dit exactement cela.</translation>
         </message>
         <message>
             <source>everything as it stood here</source>
@@ -12388,7 +12388,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Version %1, saved by %2, %3. The versions before it stay on record.</source>
-            <translation>Version %1, enregistrée par %2, %3. Les versions antérieures restent consignées.</translation>
+            <translation>Version %1, enregistrée par %2, %3. Les versions antérieures restent consignées.</translation>
         </message>
         <message>
             <source>A limit of a product that is not saved yet</source>
@@ -12408,7 +12408,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Version %1, saved by %2, %3.</source>
-            <translation>Version %1, enregistrée par %2, %3.</translation>
+            <translation>Version %1, enregistrée par %2, %3.</translation>
         </message>
     </context>
     <context>
@@ -12435,7 +12435,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>What must remain of a falling reagent</source>
-            <translation>Ce qui doit rester d’un réactif dont l’absorbance baisse</translation>
+            <translation>Ce qui doit rester d’un réactif dont l’absorbance diminue</translation>
         </message>
         <message>
             <source>What a run has to keep</source>
@@ -13281,7 +13281,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>the label says: %1</source>
-            <translation>l’étiquette dit : %1</translation>
+            <translation>étiquette : %1</translation>
         </message>
         <message>
             <source>dissolved: %1, in %2</source>
@@ -13558,7 +13558,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Dissolved: now %1 of it.</source>
-            <translation>Dissous : il y en a maintenant %1.</translation>
+            <translation>Dissous : il y en a maintenant %1.</translation>
         </message>
         <message>
             <source>Divided. Its aliquots are containers of their own in the list: %1, of %2 each.</source>
@@ -13780,7 +13780,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Id</source>
-            <translation>Id</translation>
+            <translation>Identifiant</translation>
         </message>
         <message>
             <source>made from the name</source>
@@ -13876,7 +13876,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>will be saved as the next version, after version %1</source>
-            <translation>sera enregistrée comme version suivante, après la version %1</translation>
+            <translation>sera enregistrée comme version suivante, après la version %1</translation>
         </message>
         <message>
             <source>will be saved as version 1</source>
@@ -13896,11 +13896,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>%1 is the id of the method %2; choose another, or open that method and make its next version</source>
-            <translation>%1 est l’id de la méthode %2 ; choisissez-en un autre, ou ouvrez cette méthode et faites-en la version suivante</translation>
+            <translation>%1 est l’identifiant de la méthode %2 ; choisissez-en un autre, ou ouvrez cette méthode et faites-en la version suivante</translation>
         </message>
         <message>
             <source>There is nothing to save: version %1 says exactly this.</source>
-            <translation>Il n’y a rien à enregistrer : la version %1 dit exactement cela.</translation>
+            <translation>Il n’y a rien à enregistrer : la version %1 dit exactement cela.</translation>
         </message>
         <message>
             <source>%1 It is retired; reinstate it to use it.</source>
@@ -13986,7 +13986,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <name>plateau::ui::MethodPlaces</name>
         <message>
             <source>id</source>
-            <translation>id</translation>
+            <translation>identifiant</translation>
         </message>
         <message>
             <source>name</source>
@@ -14257,14 +14257,14 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>on record</source>
-            <translation>consignée</translation>
+            <translation>archivée</translation>
         </message>
     </context>
     <context>
         <name>plateau::ui::MethodText</name>
         <message>
             <source>%1, version %2</source>
-            <translation>%1, version %2</translation>
+            <translation>%1, version %2</translation>
         </message>
         <message>
             <source>Made with a template whose volumes nobody confirmed: %1.</source>
@@ -14390,7 +14390,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Version %1, %2, %3; runs: %4</source>
-            <translation>Version %1, %2, %3 ; séries : %4</translation>
+            <translation>Version %1, %2, %3 ; séries : %4</translation>
         </message>
         <message>
             <source>&amp;Reason to use it again</source>
@@ -14676,7 +14676,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Id</source>
-            <translation>Id</translation>
+            <translation>Identifiant</translation>
         </message>
         <message>
             <source>What was changed and why</source>
@@ -14839,7 +14839,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Rack %1: %2 of %3 read</source>
-            <translation>Portoir %1 : %2/%3 lectures</translation>
+            <translation>Portoir %1 : %2 sur %3 lectures</translation>
         </message>
     </context>
     <context>
@@ -15995,7 +15995,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>the book of standards, made %1</source>
-            <translation>le registre des étalons, préparé %1</translation>
+            <translation>le registre des étalons, préparé le %1</translation>
         </message>
         <message>
             <source>Equipment</source>
@@ -16019,7 +16019,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1. Nothing stands in the way, but look at this:</source>
-            <translation>%1. Rien ne s’y oppose, mais regardez ceci :</translation>
+            <translation>%1. Rien ne s’y oppose ; à noter :</translation>
         </message>
         <message>
             <source>%1. Nothing stands in the way.</source>
@@ -16379,7 +16379,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Discarded because</source>
-            <translation>Jeté, motif</translation>
+            <translation>Motif de la mise au rebut</translation>
         </message>
         <message>
             <source>How it was made</source>
@@ -16395,7 +16395,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Item</source>
-            <translation>Objet</translation>
+            <translation>Élément</translation>
         </message>
         <message>
             <source>Value</source>
@@ -16407,7 +16407,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Started</source>
-            <translation>Commencée</translation>
+            <translation>Début</translation>
         </message>
         <message>
             <source>Age at use</source>
@@ -16443,7 +16443,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Recovery over its life, for all of this substance</source>
-            <translation>Taux de récupération au cours de sa vie, pour tout ce qui vient de cette substance</translation>
+            <translation>Taux de récupération selon l’âge, tous étalons de cette substance</translation>
         </message>
         <message>
             <source>Analyte molecules per molecule of substance</source>
@@ -16451,7 +16451,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Discarded b&amp;ecause</source>
-            <translation>Jeté, &amp;motif</translation>
+            <translation>&amp;Motif de la mise au rebut</translation>
         </message>
         <message>
             <source>Keeps by your own rule</source>
@@ -16585,7 +16585,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1, version %2, tubes: %3</source>
-            <translation>%1, version %2, tubes : %3</translation>
+            <translation>%1, version %2, tubes : %3</translation>
         </message>
         <message>
             <source>Typed and not stored, so not in the results: %1. Go to it under %2 and store it, or leave it with Esc.</source>
@@ -17028,11 +17028,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1, version %2, started %3, %4, revision %5</source>
-            <translation>%1, version %2, commencée %3, %4, révision %5</translation>
+            <translation>%1, version %2, commencée le %3, %4, révision %5</translation>
         </message>
         <message>
             <source>Locked. R&amp;eason to put it back on the bench, where revision %1 begins</source>
-            <translation>&amp;Verrouillée. Motif de la remise à la paillasse, où commence la révision %1</translation>
+            <translation>&amp;Verrouillée. Motif de la remise à la paillasse, où commence la révision %1</translation>
         </message>
         <message>
             <source>%1: on the bench now</source>
@@ -17040,11 +17040,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>This is revision %1 as it was decided; the run is on the bench again, and no revision stands.</source>
-            <translation>Ceci est la révision %1 telle qu’elle a été décidée ; la série est de nouveau à la paillasse, et aucune révision n’est en vigueur.</translation>
+            <translation>Ceci est la révision %1 telle qu’elle a été décidée ; la série est de nouveau à la paillasse, et aucune révision n’est en vigueur.</translation>
         </message>
         <message>
             <source>This is revision %1 as it was decided; revision %2 stands.</source>
-            <translation>Ceci est la révision %1 telle qu’elle a été décidée ; la révision %2 est en vigueur.</translation>
+            <translation>Ceci est la révision %1 telle qu’elle a été décidée ; la révision %2 est en vigueur.</translation>
         </message>
         <message>
             <source>Choose a result in the table first; its trend is shown.</source>
@@ -17052,7 +17052,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>This program calculates other numbers from the stored readings than version %1 did when the run was decided on. The new ones are shown.</source>
-            <translation>Ce programme calcule à partir des lectures enregistrées d’autres nombres que la version %1 lors de la décision sur la série. Les nouveaux sont affichés.</translation>
+            <translation>Ce programme calcule à partir des lectures enregistrées d’autres nombres que la version %1 lors de la décision sur la série. Les nouveaux sont affichés.</translation>
         </message>
         <message>
             <source>Say who puts it back: type a name.</source>
@@ -17201,7 +17201,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 is among the samples that wait already; change it there, or give this one another id.</source>
-            <translation>%1 est déjà parmi les échantillons en attente ; modifiez-le là, ou donnez un autre id à celui-ci.</translation>
+            <translation>%1 est déjà parmi les échantillons en attente ; modifiez-le là, ou donnez un autre identifiant à celui-ci.</translation>
         </message>
         <message>
             <source>There are samples that are not stored. Press it once more to drop them, or register them first.</source>
@@ -17331,7 +17331,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>This is revision %1 and replaces revision %2. It was opened again on %3 by %4: %5.</source>
-            <translation>Ceci est la révision %1 et remplace la révision %2. Elle a été rouverte le %3 par %4 : %5.</translation>
+            <translation>Ceci est la révision %1 et remplace la révision %2. Elle a été rouverte le %3 par %4 : %5.</translation>
         </message>
         <message>
             <source>The results relate only to the items tested, as they were received. What the customer says about the samples is given as stated. This report is not to be reproduced except in full without the laboratory's approval.</source>
@@ -17370,7 +17370,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 (%2), version %3</source>
-            <translation>%1 (%2), version %3</translation>
+            <translation>%1 (%2), version %3</translation>
         </message>
         <message>
             <source>Made with a template whose volumes nobody confirmed: %1.</source>
@@ -17435,7 +17435,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Report %1, revision %2</source>
-            <translation>Rapport %1, révision %2</translation>
+            <translation>Rapport %1, révision %2</translation>
         </message>
         <message>
             <source>customer</source>
@@ -17551,11 +17551,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>report %1, revision %2</source>
-            <translation>rapport %1, révision %2</translation>
+            <translation>rapport %1, révision %2</translation>
         </message>
         <message>
             <source>Report %1, revision %2, made %3 with Plateau %4</source>
-            <translation>Rapport %1, révision %2, établi %3 avec Plateau %4</translation>
+            <translation>Rapport %1, révision %2, établi le %3 avec Plateau %4</translation>
         </message>
         <message>
             <source>The method names no published source.</source>
@@ -17755,7 +17755,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::ReportSource</name>
         <message>
             <source>run %1, revision %2, as %3</source>
-            <translation>série %1, révision %2, comme %3</translation>
+            <translation>série %1, révision %2, comme %3</translation>
         </message>
         <message numerus="yes">
             <source>the mean of %n accepted results</source>
@@ -17933,7 +17933,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::ReportedResult</name>
         <message>
             <source>run %1, revision %2</source>
-            <translation>série %1, révision %2</translation>
+            <translation>série %1, révision %2</translation>
         </message>
         <message>
             <source>in the mean</source>
@@ -18230,11 +18230,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Nobody reviews their own run: %1 worked on this one.</source>
-            <translation>Personne ne revoit sa propre série : %1 a travaillé à celle-ci.</translation>
+            <translation>Nul n’examine sa propre série : %1 a travaillé à celle-ci.</translation>
         </message>
         <message>
             <source>Nobody reviews their own run: %1 have worked on this one.</source>
-            <translation>Personne ne revoit sa propre série : %1 ont travaillé à celle-ci.</translation>
+            <translation>Nul n’examine sa propre série : %1 ont travaillé à celle-ci.</translation>
         </message>
     </context>
     <context>
@@ -18257,7 +18257,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>A second person reviews: nobody decides on a run that they worked on</source>
-            <translation>Une seconde personne revoit : nul ne statue sur une série à laquelle il a travaillé</translation>
+            <translation>Examen par une seconde personne : nul ne statue sur une série à laquelle il a travaillé</translation>
         </message>
         <message>
             <source>Reasons offered where a sample or a run is rejected; another may be typed</source>
@@ -18308,7 +18308,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>No standard was measured in this run: nothing in it shows what the assay recovers.</source>
-            <translation>Aucun étalon n’a été mesuré dans cette série : rien n’y montre ce que le dosage récupère.</translation>
+            <translation>Aucun étalon n’a été mesuré dans cette série : rien n’y renseigne sur le taux de récupération du dosage.</translation>
         </message>
         <message>
             <source>undiluted</source>
@@ -18366,7 +18366,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1, version %2</source>
-            <translation>%1, version %2</translation>
+            <translation>%1, version %2</translation>
         </message>
         <message>
             <source>Wavelength</source>
@@ -18382,7 +18382,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Started</source>
-            <translation>Commencée</translation>
+            <translation>Début</translation>
         </message>
         <message>
             <source>Tubes</source>
@@ -18398,7 +18398,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1, made %2</source>
-            <translation>%1, préparé %2</translation>
+            <translation>%1, préparé le %2</translation>
         </message>
         <message>
             <source>%1, until %2</source>
@@ -18669,7 +18669,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Save filter</source>
-            <translation>&amp;Garder le filtre</translation>
+            <translation>Enre&amp;gistrer le filtre</translation>
         </message>
         <message>
             <source>Delete filter</source>
@@ -18713,7 +18713,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Saved filters</source>
-            <translation>Filtres gardés</translation>
+            <translation>Filtres enregistrés</translation>
         </message>
         <message>
             <source>name of a filter</source>
@@ -18721,7 +18721,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Name of a saved filter</source>
-            <translation>Nom d’un filtre gardé</translation>
+            <translation>Nom d’un filtre enregistré</translation>
         </message>
         <message>
             <source>Notebook</source>
@@ -18733,7 +18733,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Saved filter</source>
-            <translation>Filtre gardé</translation>
+            <translation>Filtre enregistré</translation>
         </message>
         <message>
             <source>Order</source>
@@ -19174,7 +19174,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>prepared</source>
-            <translation>préparé</translation>
+            <translation>préparé le</translation>
         </message>
         <message>
             <source>used</source>
@@ -19484,7 +19484,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>started</source>
-            <translation>commencée</translation>
+            <translation>début</translation>
         </message>
         <message>
             <source>laboratory</source>
@@ -19663,7 +19663,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>run record %1, revision %2</source>
-            <translation>dossier de la série %1, révision %2</translation>
+            <translation>dossier de la série %1, révision %2</translation>
         </message>
         <message>
             <source>COPY</source>
@@ -19671,7 +19671,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Run record %1, revision %2, made %3 with Plateau %4; content %5</source>
-            <translation>Dossier de la série %1, révision %2, établi %3 avec Plateau %4 ; contenu %5</translation>
+            <translation>Dossier de la série %1, révision %2, établi le %3 avec Plateau %4 ; contenu %5</translation>
         </message>
         <message>
             <source>Result: %1.</source>
@@ -19735,7 +19735,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::RunsModel</name>
         <message>
             <source>%1, version %2</source>
-            <translation>%1, version %2</translation>
+            <translation>%1, version %2</translation>
         </message>
         <message>
             <source>%1 of %2</source>
@@ -19743,7 +19743,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Started</source>
-            <translation>Commencée</translation>
+            <translation>Début</translation>
         </message>
         <message>
             <source>Title</source>
@@ -20131,7 +20131,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Fin&amp;d by sample, product, reason or sender</source>
-            <translation>Trou&amp;ver échantillon, produit, raison ou expéditeur</translation>
+            <translation>Trou&amp;ver échantillon, produit, raison ou provenance</translation>
         </message>
         <message>
             <source>No sample waits. Register what came in; a repeat that a run advises comes here by itself.</source>
@@ -20430,7 +20430,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 stands in line %2 already; each sample needs an id of its own.</source>
-            <translation>%1 figure déjà à la ligne %2 ; chaque échantillon doit avoir son propre id.</translation>
+            <translation>%1 figure déjà à la ligne %2 ; chaque échantillon doit avoir son propre identifiant.</translation>
         </message>
         <message>
             <source>Sample</source>
@@ -20454,7 +20454,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Received from</source>
-            <translation>Expéditeur</translation>
+            <translation>Provenance</translation>
         </message>
         <message>
             <source>Expected</source>
@@ -20594,7 +20594,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Difference: to less from where the absorbance rises, from less to where it falls. Coupled indicator: an equilibrium before the reaction takes part of the coenzyme.</source>
-            <translation>Différence : « à » moins « de » quand l’absorbance monte, « de » moins « à » quand elle baisse. Indicateur couplé : un équilibre avant la réaction prend une partie de la coenzyme.</translation>
+            <translation>Différence : « à » moins « de » quand l’absorbance augmente, « de » moins « à » quand elle diminue. Indicateur couplé : un équilibre avant la réaction prend une partie de la coenzyme.</translation>
         </message>
         <message>
             <source>Absorptivities of the chromophore</source>
@@ -20614,11 +20614,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>makes the chromophore (absorbance rises)</source>
-            <translation>forme le chromophore (l’absorbance monte)</translation>
+            <translation>forme le chromophore (l’absorbance augmente)</translation>
         </message>
         <message>
             <source>uses it up (absorbance falls)</source>
-            <translation>le consomme (l’absorbance baisse)</translation>
+            <translation>le consomme (l’absorbance diminue)</translation>
         </message>
         <message>
             <source>Wavelength</source>
@@ -20744,11 +20744,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1, %2, made %3</source>
-            <translation>%1, %2, préparé %3</translation>
+            <translation>%1, %2, préparé le %3</translation>
         </message>
         <message>
             <source>the book of standards, made %1</source>
-            <translation>le registre des étalons, préparé %1</translation>
+            <translation>le registre des étalons, préparé le %1</translation>
         </message>
         <message>
             <source>when it goes into its first tube</source>
@@ -21114,7 +21114,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::TakingsModel</name>
         <message>
             <source>Started</source>
-            <translation>Commencée</translation>
+            <translation>Début</translation>
         </message>
         <message>
             <source>Run</source>
@@ -21353,7 +21353,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::TodayLines</name>
         <message>
             <source>%1: %2 of %3 read.</source>
-            <translation>%1 : %2/%3 lectures.</translation>
+            <translation>%1 : %2 sur %3 lectures.</translation>
         </message>
         <message>
             <source>%1 %2, %3.</source>
@@ -21365,7 +21365,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>revision %1</source>
-            <translation>révision %1</translation>
+            <translation>révision %1</translation>
         </message>
         <message numerus="yes">
             <source>%n sample(s) to repeat</source>
@@ -21442,7 +21442,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Due or running out</source>
-            <translation>Échéances proches</translation>
+            <translation>Échus, à échéance ou presque vides</translation>
         </message>
         <message>
             <source>No check of equipment falls due, and no lot runs out, in the next days.</source>
@@ -21477,7 +21477,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Concerning</source>
-            <translation>Sur</translation>
+            <translation>Concerne</translation>
         </message>
         <message>
             <source>Before</source>
@@ -21970,7 +21970,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>investigate</source>
-            <translation>à investiguer</translation>
+            <translation>à examiner</translation>
         </message>
         <message>
             <source>&lt; %1 %2</source>
@@ -22006,11 +22006,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 of %2 to investigate</source>
-            <translation>%1 sur %2 à investiguer</translation>
+            <translation>%1 sur %2 à examiner</translation>
         </message>
         <message>
             <source>%1 to investigate and %2 to repeat, of %3</source>
-            <translation>%1 à investiguer et %2 à répéter, sur %3</translation>
+            <translation>%1 à examiner et %2 à répéter, sur %3</translation>
         </message>
         <message>
             <source>No check has failed so far.</source>
@@ -22487,7 +22487,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>version %1, %2, cuvette of %3</source>
-            <translation>version %1, %2, cuve de %3</translation>
+            <translation>version %1, %2, cuve de %3</translation>
         </message>
         <message numerus="yes">
             <source>%n tubes</source>
@@ -22606,7 +22606,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>%1: %2, made %3, loses %4 per hour</source>
             <comment>a standard</comment>
-            <translation>%1 : %2, préparé le %3, perd %4 par heure</translation>
+            <translation>%1 : %2, préparé le %3, perd %4 par heure</translation>
         </message>
         <message>
             <source>by the book no lot is enough</source>
