@@ -287,6 +287,7 @@ TEST_F(StoresWindow, WhatHappensToAContainerStandsInItsLedger)
     press(Qt::Key_Return);
     EXPECT_EQ(labelText(u"lotTitle"_s), u"Buffer pH 9, lot 4711"_s);
     auto *what = find<QComboBox>(u"lotEvent"_s);
+    EXPECT_GE(what->width(), what->sizeHint().width()) << "whatever is chosen is read whole";
     EXPECT_EQ(what->count(), 8);
     EXPECT_EQ(find<QLineEdit>(u"lotDay"_s)->text(), u"2026-03-02"_s);
     enter(u"lotDay"_s, u"2026-02-27"_s);
