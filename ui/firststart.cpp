@@ -105,9 +105,9 @@ FirstStart::FirstStart(const Theme &theme, Dialogs &dialogs, const StartOccasion
                     "where "
                     "it is now.")
                      .arg(QDir::toNativeSeparators(missing)));
-    // Wrapped text asks for its height only once there is a width; two lines more, for the longest sentence
-    // of the notice.
-    const int width = fontMetrics().averageCharWidth() * 100;
+    // As wide as a usual path needs beside the longest caption. Wrapped text asks for its height only once there is a
+    // width; two lines more, for the longest sentence of the notice.
+    const int width = fontMetrics().averageCharWidth() * 120;
     const int rest = layout->totalSizeHint().height() - ways->totalSizeHint().height();
     resizeOnScreen(*this, {width, ways->totalHeightForWidth(width) + rest + 2 * fontMetrics().lineSpacing()});
     (missing.isEmpty() ? m_laboratory : m_oldPath)->setFocus();
@@ -119,6 +119,15 @@ QLineEdit *FirstStart::field(const QString &name, const QString &text)
     line->setObjectName(name);
     line->setMinimumHeight(m_theme.target());
     connect(line, &QLineEdit::textChanged, this, &FirstStart::judge);
+    return line;
+}
+
+QLineEdit *FirstStart::pathField(const QString &name, const QString &path)
+{
+    auto *line = field(name, path);
+    const auto tellWhole = [line](const QString &whole) { line->setToolTip(whole.isEmpty() ? QString() : tipText(whole)); };
+    tellWhole(path);
+    connect(line, &QLineEdit::textChanged, line, tellWhole);
     return line;
 }
 
@@ -150,7 +159,7 @@ QWidget *FirstStart::makePart(const QString &newPath)
     form->setContentsMargins(m_theme.wideGap() * 2, 0, 0, 0);
     m_laboratory = field(u"firstLaboratory"_s, {});
     m_person = field(u"firstPerson"_s, {});
-    m_newPath = field(u"firstNewPath"_s, QDir::toNativeSeparators(newPath));
+    m_newPath = pathField(u"firstNewPath"_s, QDir::toNativeSeparators(newPath));
     addFormRow(form, tr("Laborator&y's name"), m_laboratory, u"firstLaboratory"_s);
     addFormRow(form, tr("Your &name, as it stands on records"), m_person, u"firstPerson"_s);
     addFormRow(form, tr("&File"), withChooser(m_newPath, tr("&Elsewhere…"), u"firstNewChoose"_s, true),
@@ -163,7 +172,7 @@ QWidget *FirstStart::usePart(const QString &missing)
     auto *part = new QWidget(this);
     auto *form = new QFormLayout(part);
     form->setContentsMargins(m_theme.wideGap() * 2, 0, 0, 0);
-    m_oldPath = field(u"firstOldPath"_s, QDir::toNativeSeparators(missing));
+    m_oldPath = pathField(u"firstOldPath"_s, QDir::toNativeSeparators(missing));
     addFormRow(form, tr("F&ile"), withChooser(m_oldPath, tr("&Choose…"), u"firstOldChoose"_s, false),
                u"firstOldPath"_s);
     return part;

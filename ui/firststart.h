@@ -58,6 +58,8 @@ public:
 
 private:
     QLineEdit *field(const QString &name, const QString &text);
+    /// A long path is told whole by a tool tip.
+    QLineEdit *pathField(const QString &name, const QString &path);
     QWidget *withChooser(QLineEdit *line, const QString &buttonText, const QString &buttonName, bool isNew);
     QWidget *makePart(const QString &newPath);
     QWidget *usePart(const QString &missing);

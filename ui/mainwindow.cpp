@@ -134,8 +134,8 @@ void MainWindow::build()
     right->addWidget(m_listening);
     auto *below = new QHBoxLayout;
     below->setSpacing(0);
-    below->addWidget(m_side);
-    below->addLayout(right, 1);
+    below->addWidget(m_side, 3); // within its own bounds: narrowest in a window of usual width
+    below->addLayout(right, 17);
     auto *centre = new QWidget(this);
     auto *layout = new QVBoxLayout(centre);
     layout->setContentsMargins({});

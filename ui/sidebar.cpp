@@ -91,7 +91,8 @@ void SideBar::build()
     layout->addWidget(personCaption);
     layout->addWidget(m_person);
     layout->addWidget(m_oddName);
-    setFixedWidth(fontMetrics().averageCharWidth() * 28);
+    setMinimumWidth(fontMetrics().averageCharWidth() * 28);
+    setMaximumWidth(fontMetrics().averageCharWidth() * 36); // of a wide window titles of runs get some
 }
 
 void SideBar::addLine(QWidget *line)

@@ -143,6 +143,9 @@ TEST_F(EquipmentWindow, APipetteIsAddedAndCheckedByKeys)
     EXPECT_EQ(noticeText(), u"The check is in the book."_s);
     ASSERT_EQ(model(u"itemChecks"_s).rowCount(), 1);
     EXPECT_EQ(shown(model(u"itemChecks"_s), 0, 3), u"passed"_s);
+    EXPECT_FALSE(model(u"itemChecks"_s).index(0, 3).data(Qt::DecorationRole).isNull());
+    EXPECT_TRUE(model(u"itemChecks"_s).index(0, 2).data(Qt::DecorationRole).isNull()) << "of the verdict alone";
+    EXPECT_FALSE(model(u"itemFindings"_s).index(0, 3).data(Qt::DecorationRole).isNull());
     EXPECT_EQ(model(u"itemFindings"_s).rowCount(), 2);
     press(Qt::Key_Escape);
     EXPECT_EQ(shown(model(u"equipment"_s), 0, ui::EquipmentModel::Standing), u"In date until 2026-05-31"_s);

@@ -7,6 +7,7 @@
 #include "ui/shared/notice.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/userfolders.h"
+#include "ui/shared/widgets.h"
 
 #include <QCheckBox>
 #include <QDir>
@@ -72,6 +73,19 @@ TEST_F(FirstStart, NeverWritesOverAFileAndNamesAWholePath)
     type(u"firstNewPath"_s, u"notebook.plateau"_s);
     EXPECT_FALSE(canBegin());
     EXPECT_TRUE(said().contains(u"whole path"_s)) << said().toStdString();
+}
+
+TEST_F(FirstStart, ShowsAUsualPathWholeAndTellsALongerOne)
+{
+    ui::FirstStart &form = page();
+    const auto *line = form.findChild<QLineEdit *>(u"firstNewPath"_s);
+    EXPECT_EQ(line->toolTip(), ui::tipText(line->text()));
+    const QString usual = u"/home/ilka/Documents/notebook-2.plateau"_s;
+    type(u"firstNewPath"_s, usual);
+    EXPECT_EQ(line->toolTip(), ui::tipText(usual));
+    EXPECT_GT(line->width(), line->fontMetrics().horizontalAdvance(usual));
+    type(u"firstNewPath"_s, {});
+    EXPECT_TRUE(line->toolTip().isEmpty());
 }
 
 TEST_F(FirstStart, TakesANotebookThatIsThereOrTheSampleWithoutFurtherQuestions)

@@ -87,6 +87,17 @@ protected:
     }
 };
 
+TEST_F(LaboratoryWindow, StandsAtTheTopOfAHighWindow)
+{
+    open();
+    window->setWindowState(Qt::WindowNoState);
+    window->resize(1280, 1300);
+    QApplication::processEvents();
+    const auto *name = find<QLineEdit>(u"laboratoryName"_s);
+    const auto *contact = find<QLineEdit>(u"laboratoryContact"_s);
+    EXPECT_LT(contact->mapTo(window.get(), QPoint()).y() - name->mapTo(window.get(), QPoint()).y(), 10 * name->height());
+}
+
 TEST_F(LaboratoryWindow, IsCommonPracticeUntilSomebodySavesIt)
 {
     open();

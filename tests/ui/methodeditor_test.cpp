@@ -237,6 +237,8 @@ TEST_F(Editor, WhatItMeansStandsBesideIt)
     EXPECT_TRUE(bottles->model()->setData(bottles->model()->index(0, 2), u"30"_s));
     EXPECT_EQ(cell(u"bottles"_s, 0, 0), u"Buffer"_s);
     EXPECT_EQ(cell(u"bottles"_s, 0, 3), u"30"_s);
+    EXPECT_FALSE(bottles->model()->index(0, 0).data(Qt::ForegroundRole).isValid()) << "a name looks as it does elsewhere";
+    EXPECT_TRUE(bottles->model()->index(0, 1).data(Qt::ForegroundRole).isValid());
     EXPECT_FALSE(editor.hasUnsavedChanges()) << "a bottle is no part of the method";
 }
 

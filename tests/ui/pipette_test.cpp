@@ -81,6 +81,7 @@ TEST_F(PipetteScreen, AWholeRunIsPipettedAndReadByKeysAlone)
     EXPECT_EQ(strip(), u"Rack A, tube 1: add 1\u00a0mL buffer pH 9"_s);
     EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL buffer pH 9"_s);
     EXPECT_EQ(labelText(u"nextProgress"_s), u"Rack A: tubes 0 of 4"_s);
+    EXPECT_TRUE(labelText(u"pipetteProgress"_s).endsWith(u"\nTubes 0 of 4"_s));
     press(Qt::Key_Space);
     EXPECT_EQ(marks(id), 1);
     EXPECT_EQ(stateOf(0), State::Ticked);

@@ -18,6 +18,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace plateau::ui {
 namespace {
@@ -286,6 +287,29 @@ TEST_F(PointChartWidget, HasTheRoomThatFewSentencesLeave)
     overview.setHistory({}, {});
     QApplication::processEvents();
     EXPECT_GT(sentences->height(), 550) << "alone again";
+}
+
+TEST_F(PointChartWidget, CanBeReadBesideManyWordsWhichEndInAWholeLine)
+{
+    ResultOverview overview(theme);
+    overview.resize(320, 340);
+    const QString sentence =
+        u"Standard GLU: Recovery 86.0 % is outside 90.0 to 110.0 %. Check the preparation and age of the standard, the "
+        "pipette and the reagents before any result of this run is used. "_s;
+    overview.setSentences({{State::Bad, sentence.repeated(5)}, {State::Bad, sentence}});
+    overview.setHistory(historyOf({100, 101, 99}), u"Recovery (%) of GLU"_s);
+    overview.show();
+    QApplication::processEvents();
+    const auto *history = overview.findChild<PointChart *>(u"recoveryHistory"_s);
+    const auto *sentences = overview.findChild<SentenceList *>(u"aboutResult"_s);
+    EXPECT_GE(history->height(), 12 * overview.fontMetrics().height());
+    const int first = sentences->sizeHintForRow(0);
+    const int lines = qRound(double(first - 2 * theme.gap()) / overview.fontMetrics().lineSpacing());
+    ASSERT_GT(lines, 2);
+    ASSERT_LT(sentences->height(), first) << "else the first one ends it";
+    const double seen = double(sentences->height() - theme.gap()) * lines / (first - 2 * theme.gap());
+    EXPECT_NEAR(seen, std::round(seen), 0.1) << sentences->height();
+    EXPECT_GE(std::round(seen), 1);
 }
 
 TEST_F(PointChartWidget, TenThousandPointsAreThinnedToTheWidth)

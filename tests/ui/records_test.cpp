@@ -13,6 +13,7 @@
 #include "ui/shared/theme.h"
 
 #include <QAbstractItemModelTester>
+#include <QApplication>
 #include <QComboBox>
 #include <QDir>
 #include <QFile>
@@ -197,6 +198,32 @@ TEST_F(Records, AreBackedUpByThemselvesOnlyWhereTheyHaveChanged)
     keeper.backUpIfChanged();
     ASSERT_EQ(failed.size(), 1);
     EXPECT_TRUE(failed[0][0].toString().contains(u"the notebook itself is whole"_s));
+}
+
+TEST_F(Records, WhatIsKeptElsewhereStandsBelowTheBackupsThatThereAre)
+{
+    ui::Keeper keeper(*book, settings());
+    keeper.setRoot(folder.filePath(u"kept"_s));
+    QuietDialogs::Log log;
+    QuietDialogs dialogs(log);
+    ui::CopiesView view(theme, dialogs, keeper, notice);
+    view.resize(1000, 900);
+    view.show();
+    view.refresh();
+    const auto apart = [&view] {
+        QApplication::processEvents();
+        const auto *upper = in<QPushButton>(view, u"backUpNow"_s);
+        const auto *lower = in<QPushButton>(view, u"exportAll"_s);
+        return lower->mapTo(&view, QPoint()).y() - upper->mapTo(&view, QPoint()).y();
+    };
+    const int close = 10 * view.fontMetrics().height();
+    EXPECT_LT(apart(), close);
+    in<QPushButton>(view, u"backUpNow"_s)->click();
+    settle(keeper);
+    EXPECT_LT(apart(), close);
+    const auto *table = in<QTableView>(view, u"backups"_s);
+    EXPECT_LT(table->height(), 8 * table->rowHeight(0)) << "no higher than its one row needs";
+    EXPECT_GT(table->viewport()->height(), table->rowHeight(0) - 1);
 }
 
 TEST_F(Records, AreRestoredExportedAndImportedFromThePage)

@@ -4,7 +4,11 @@
 
 #include "tests/support/benches.h"
 #include "tests/support/print.h"
+#include "ui/bench/reportdialog.h"
+#include "ui/shared/theme.h"
 
+#include <QApplication>
+#include <QLineEdit>
 #include <QTemporaryDir>
 
 #include <gtest/gtest.h>
@@ -247,6 +251,20 @@ TEST_F(ReportSource, EveryRevisionIsHeldAgainstTheLimitsOfItsTime)
     m_notebook->decide(run, notebook::DecisionKind::Accepted, reviewer, u"seen"_s);
     EXPECT_TRUE(report(run).compliance.at(0).statement.startsWith(u"inside"_s));
     EXPECT_TRUE(report(run, 1).compliance.at(0).statement.startsWith(u"outside"_s));
+}
+
+TEST(AReportDialog, ShowsWholeWhatTheReportWillSay)
+{
+    const Theme theme;
+    const QString authorised = u"Corin Dast (head of the laboratory), signed on 05/06/2026"_s;
+    ReportDialog dialog(theme, {{u"authorised-by"_s, authorised}});
+    dialog.show();
+    QApplication::processEvents();
+    const auto *line = dialog.findChild<QLineEdit *>(u"report-authorised-by"_s);
+    ASSERT_TRUE(line);
+    EXPECT_EQ(line->placeholderText(), authorised);
+    constexpr int frame = 8;
+    EXPECT_GE(line->width() - frame, line->fontMetrics().horizontalAdvance(authorised));
 }
 
 } // namespace plateau::ui

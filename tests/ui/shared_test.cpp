@@ -142,6 +142,34 @@ TEST(SentenceList, GrowsALineForWhatDoesNotFitOnOne)
               2 * list.visualRect(list.model()->index(0, 0)).height());
 }
 
+TEST(SentenceList, IsAsHighAsItsSentencesNeedUpToABound)
+{
+    const Theme theme;
+    QWidget page;
+    auto *layout = new QVBoxLayout(&page);
+    auto *list = new SentenceList(theme, u"Checks"_s, u"checks"_s, &page);
+    auto *rest = new QWidget(&page);
+    layout->addWidget(list);
+    layout->addWidget(rest, 1);
+    constexpr int most = 200;
+    list->fitSentences(most);
+    const Sentence sentence{State::Info, u"The wave length scale was looked at and is well within what is allowed."_s};
+    list->setSentences({sentence, sentence, sentence});
+    page.resize(300, 600);
+    page.show();
+    QApplication::processEvents();
+    EXPECT_EQ(list->height(), 3 * list->sizeHintForRow(0) + 2 * list->frameWidth());
+    EXPECT_FALSE(list->verticalScrollBar()->isVisible());
+    page.resize(900, 600);
+    QApplication::processEvents();
+    EXPECT_EQ(list->height(), 3 * list->sizeHintForRow(0) + 2 * list->frameWidth()) << "fewer lines";
+    list->setSentences(std::vector<Sentence>(20, sentence));
+    QApplication::processEvents();
+    EXPECT_LE(list->height(), most);
+    EXPECT_GT(list->height(), most - list->fontMetrics().lineSpacing() - 2 * theme.gap());
+    EXPECT_TRUE(list->verticalScrollBar()->isVisible());
+}
+
 TEST(FormRow, TheWheelTurnsNoBoxInPassing)
 {
     QWidget page;

@@ -124,6 +124,22 @@ TEST_F(StoresWindow, PastedSamplesAreShownAndStoredAllOrNone)
     EXPECT_EQ(labelText(u"aboutSample"_s), u"P-1: registered, not run yet."_s);
 }
 
+TEST_F(StoresWindow, AnEmptyTableToRegisterInHasRoomForWhatIsKeyed)
+{
+    open(Qt::Key_J);
+    window->setWindowState(Qt::WindowNoState);
+    window->resize(1280, 800);
+    click(u"registerSamples"_s);
+    QApplication::processEvents();
+    const auto *table = find<QTableView>(u"shelfRows"_s);
+    const int character = table->fontMetrics().averageCharWidth();
+    EXPECT_GE(table->columnWidth(ui::shelf::Id), 26 * character);
+    EXPECT_GE(table->columnWidth(ui::shelf::Product), 20 * character);
+    EXPECT_GE(table->columnWidth(ui::shelf::From), 20 * character);
+    const auto top = [this](const QWidget *widget) { return widget->mapTo(window.get(), QPoint()).y(); };
+    EXPECT_LT(top(find<QPushButton>(u"leaveSamples"_s)), top(table)) << "where the other pages have it";
+}
+
 TEST_F(StoresWindow, AnIdThatWaitsIsNotRegisteredTwice)
 {
     book->shelf().registerSample(sample(u"P-1"_s), u"Ines"_s);
@@ -271,6 +287,7 @@ TEST_F(StoresWindow, WhatHappensToAContainerStandsInItsLedger)
     press(Qt::Key_Return);
     EXPECT_EQ(labelText(u"lotTitle"_s), u"Buffer pH 9, lot 4711"_s);
     auto *what = find<QComboBox>(u"lotEvent"_s);
+    EXPECT_GE(what->width(), what->sizeHint().width()) << "whatever is chosen is read whole";
     EXPECT_EQ(what->count(), 8);
     EXPECT_EQ(find<QLineEdit>(u"lotDay"_s)->text(), u"2026-03-02"_s);
     enter(u"lotDay"_s, u"2026-02-27"_s);

@@ -68,6 +68,20 @@ TEST_F(Window, AnEmptyNotebookSaysWhatToDoNext)
     EXPECT_FALSE(action(u"actionSaveWorksheet"_s)->isEnabled());
 }
 
+TEST_F(Window, TheListAtItsSideGetsSomeOfAWideWindow)
+{
+    openWindow();
+    window->setWindowState(Qt::WindowNoState); // on a screen that is too small it begins maximised
+    const auto widthIn = [this](int width) {
+        window->resize(width, 800);
+        QApplication::processEvents();
+        return find<QWidget>(u"places"_s)->parentWidget()->width();
+    };
+    const int character = window->fontMetrics().averageCharWidth();
+    EXPECT_EQ(widthIn(1100), 28 * character);
+    EXPECT_EQ(widthIn(3000), 36 * character);
+}
+
 TEST_F(Window, AFileWithProblemsListsThemAllAndOpensNothing)
 {
     openWindow();

@@ -72,7 +72,7 @@ PipettePanel::Subject subjectOf(const PipetteSheet &sheet, const Dosing &dosing)
     subject.progress = PipetteSubjectWords::tr("Addition %1 of %2\n%3")
                            .arg(dosing.round + 1)
                            .arg(sheet.rounds().size())
-                           .arg(countWords(sheet.countOfRound(dosing.round)));
+                           .arg(evaluation::capitalised(countWords(sheet.countOfRound(dosing.round))));
     subject.contents = tubeWords(sheet, dosing);
     const SheetState state = sheet.stateOf(dosing);
     if (state == SheetState::Due)

@@ -15,6 +15,9 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
+
+#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
@@ -92,8 +95,22 @@ ReportDialog::ReportDialog(const Theme &theme, const std::map<QString, QString> 
     layout->addLayout(buttons);
     connect(go, &QPushButton::clicked, this, &ReportDialog::accept);
     connect(leave, &QPushButton::clicked, this, &QDialog::reject);
-    resizeOnScreen(*this, {fontMetrics().averageCharWidth() * 90, m_theme.target() * 20});
+    resizeOnScreen(*this, {widthWanted(*scroll), m_theme.target() * 20});
     m_rows.front().entry->setFocus();
+}
+
+/// What stands in grey goes into the report: it is read whole, as far as that makes no window of it.
+int ReportDialog::widthWanted(const QScrollArea &scroll) const
+{
+    int captions = 0;
+    int grey = 0;
+    for (const Row &row : m_rows) {
+        captions = std::max(captions, fontMetrics().horizontalAdvance(captionOf(row.name)));
+        grey = std::max(grey, fontMetrics().horizontalAdvance(row.entry->placeholderText()));
+    }
+    const int around = scroll.verticalScrollBar()->sizeHint().width() + 16 * m_theme.gap(); // margins and frames
+    const int character = fontMetrics().averageCharWidth();
+    return std::clamp(captions + grey + around, 90 * character, 130 * character);
 }
 
 QFormLayout *ReportDialog::buildForm(const std::map<QString, QString> &known)

@@ -11,6 +11,7 @@
 
 class QFormLayout;
 class QLineEdit;
+class QScrollArea;
 
 namespace plateau::ui {
 
@@ -37,6 +38,7 @@ private:
         QLineEdit *entry;
     };
     QFormLayout *buildForm(const std::map<QString, QString> &known);
+    int widthWanted(const QScrollArea &scroll) const;
     /// The first field that cannot be used, in one sentence.
     QString fault() const;
 

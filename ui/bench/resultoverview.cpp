@@ -9,6 +9,8 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
@@ -27,7 +29,7 @@ ResultOverview::ResultOverview(const Theme &theme, QWidget *parent)
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins({});
     layout->setSpacing(theme.gap());
-    layout->addWidget(m_sentences, 1);
+    layout->addWidget(m_sentences, 3); // up to what shareRoom() lets it have
     layout->addWidget(m_caption);
     layout->addWidget(m_chart, 1);
     m_caption->setContentsMargins(theme.gap(), 0, theme.gap(), 0);
@@ -41,15 +43,16 @@ void ResultOverview::setSentences(std::vector<Sentence> sentences)
     shareRoom();
 }
 
+/// The sentences have what they need, in whole lines: they can be scrolled, but a chart that is too low cannot be read.
 void ResultOverview::shareRoom()
 {
-    int needed = QWIDGETSIZE_MAX;
-    if (!m_chart->isHidden()) {
-        needed = 2 * m_sentences->frameWidth();
-        for (int row = 0; row < m_sentences->model()->rowCount(); ++row)
-            needed += m_sentences->sizeHintForRow(row);
+    if (m_chart->isHidden()) {
+        m_sentences->setMaximumHeight(QWIDGETSIZE_MAX);
+        return;
     }
-    m_sentences->setMaximumHeight(needed);
+    const int room = height() - m_caption->heightForWidth(width()) - 2 * layout()->spacing();
+    const int ofChart = std::min(12 * fontMetrics().height(), room * 3 / 5);
+    m_sentences->setMaximumHeight(m_sentences->wholeLinesWithin(std::max(0, room - ofChart)));
 }
 
 void ResultOverview::resizeEvent(QResizeEvent *event)

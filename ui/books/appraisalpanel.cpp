@@ -129,7 +129,10 @@ void AppraisalPanel::buildBottles(QVBoxLayout *layout)
     m_bottlesTable->setDragDropMode(QAbstractItemView::NoDragDrop);
     m_bottlesTable->setRowsFixed();
     m_bottlesTable->setFlexibleMinimum(12);
+    auto *how = plainLabel(tr("Type what a bottle holds, in mL; how many tubes it serves then stands beside it."), this);
+    how->setWordWrap(true);
     layout->addWidget(caption);
+    layout->addWidget(how);
     layout->addWidget(m_bottlesTable);
     connect(m_bottles, &CellsModel::edited, this, &AppraisalPanel::appraise);
 }

@@ -6,6 +6,8 @@
 
 #include <QComboBox>
 
+#include <algorithm>
+
 namespace plateau::ui {
 
 CellDelegate::CellDelegate(const Theme &theme, CellsModel *model, QObject *parent)
@@ -53,6 +55,15 @@ void CellDelegate::setModelData(QWidget *editor, QAbstractItemModel *model, cons
         NumberDelegate::setModelData(editor, model, index);
     else if (box->currentIndex() >= 0)
         model->setData(index, box->currentData(), Qt::EditRole);
+}
+
+QSize CellDelegate::sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const
+{
+    QSize size = NumberDelegate::sizeHint(option, index);
+    if (m_cells->isOpenRow(index.row()))
+        size.setWidth(std::max(size.width(), option.fontMetrics.averageCharWidth() *
+                                                 m_cells->column(index.column()).keyedCharacters));
+    return size;
 }
 
 void CellDelegate::initStyleOption(QStyleOptionViewItem *option, const QModelIndex &index) const

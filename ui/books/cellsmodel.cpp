@@ -212,7 +212,8 @@ QVariant CellsModel::data(const QModelIndex &index, int role) const
         return value;
     if (role == Qt::DecorationRole && own.kind == CellColumn::Kind::Number && isNoNumber(value))
         return m_theme.icon(State::Bad);
-    if (role == Qt::ForegroundRole && own.kind == CellColumn::Kind::Fact)
+    // What names the row is not one fact more about it.
+    if (role == Qt::ForegroundRole && own.kind == CellColumn::Kind::Fact && index.column() > 0)
         return m_theme.mutedText();
     return {};
 }

@@ -37,6 +37,8 @@ struct CellColumn {
     std::function<bool(const CellRow &)> applies = {};
     /// The title in full, where it is cut short.
     QString fullTitle = {};
+    /// How wide the open row asks it to be, in characters: what is going to be keyed needs more than the heading.
+    int keyedCharacters = 0;
 };
 
 /// A table of texts whose rows are added, removed and moved. A growing one ends in an open row: what is keyed

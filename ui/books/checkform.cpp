@@ -121,6 +121,7 @@ QWidget *CheckForm::buildRight()
     auto *host = new QWidget(this);
     m_how = new SentenceList(m_theme, tr("How it is done, and cautions"), u"checkHow"_s, host);
     m_findings = new FactsModel(this, findingTexts());
+    m_findings->setMarks(m_theme, findingVerdict, findingMarks());
     m_findingsTable = new Table(m_theme, m_findings, tr("What it gives"), u"checkFindings"_s, host);
     m_findingsTable->setWrap(Table::Wrap::AsNeeded);
     m_findingsTable->setFlexibleColumn(0);

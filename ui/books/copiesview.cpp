@@ -15,9 +15,11 @@
 #include <QComboBox>
 #include <QDir>
 #include <QFileInfo>
+#include <QHeaderView>
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
@@ -51,8 +53,11 @@ CopiesView::CopiesView(const Theme &theme, Dialogs &dialogs, Keeper &keeper, Not
     layout->setContentsMargins({});
     layout->setSpacing(theme.gap());
     layout->addWidget(buildVerifying(theme));
-    layout->addWidget(buildBackups(theme), 1);
+    layout->addSpacing(theme.gap());
+    addBackups(theme, *layout);
+    layout->addSpacing(theme.gap());
     layout->addWidget(buildCopies(theme));
+    layout->addStretch(); // what the table does not need
     connectTasks();
     showRunning({});
     showBackingUp();
@@ -105,6 +110,8 @@ void CopiesView::refresh()
     m_archive->setEnabled(!years.empty() && !m_task->isRunning());
     m_backups->show({tr("Made"), tr("Size"), tr("File")}, std::move(rows));
     m_table->fit();
+    m_table->setMaximumHeight(m_table->horizontalHeader()->sizeHint().height() + m_table->verticalHeader()->length() +
+                              m_table->horizontalScrollBar()->sizeHint().height() + 2 * m_table->frameWidth());
     if (!m_table->currentIndex().isValid() && m_backups->rowCount() > 0)
         m_table->selectRow(0);
 }

@@ -14,6 +14,7 @@ class QComboBox;
 class QLabel;
 class QProgressBar;
 class QPushButton;
+class QVBoxLayout;
 
 namespace plateau::notebook {
 class Notebook;
@@ -44,7 +45,7 @@ public:
 
 private:
     QWidget *buildVerifying(const Theme &theme);
-    QWidget *buildBackups(const Theme &theme);
+    void addBackups(const Theme &theme, QVBoxLayout &page);
     QWidget *buildBackingUp(const Theme &theme);
     void connectTasks();
     QWidget *buildCopies(const Theme &theme);

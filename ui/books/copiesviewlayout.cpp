@@ -49,24 +49,24 @@ QWidget *CopiesView::buildVerifying(const Theme &theme)
     return part;
 }
 
-QWidget *CopiesView::buildBackups(const Theme &theme)
+/// Straight into the page: the table may grow as far as its rows need, and what is left over stands below everything.
+void CopiesView::addBackups(const Theme &theme, QVBoxLayout &page)
 {
-    auto *part = new QWidget(this);
-    auto *heading = plainLabel(tr("Backups"), part);
+    auto *heading = plainLabel(tr("Backups"), this);
     heading->setFont(theme.bold());
-    m_where = plainLabel({}, part);
+    m_where = plainLabel({}, this);
     m_where->setObjectName(u"backupsWhere"_s);
     m_where->setWordWrap(true);
-    m_empty = plainLabel(tr("There is no backup of this notebook yet: make one now."), part);
+    m_empty = plainLabel(tr("There is no backup of this notebook yet: make one now."), this);
     m_empty->setObjectName(u"backupsEmpty"_s);
     m_empty->setWordWrap(true);
     m_empty->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    m_table = new Table(theme, m_backups, tr("Backups, the newest first"), u"backups"_s, part);
+    m_table = new Table(theme, m_backups, tr("Backups, the newest first"), u"backups"_s, this);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setFlexibleColumn(2); // the file
-    auto *now = button(theme, tr("Back up no&w"), u"backUpNow"_s, part);
-    m_restore = button(theme, tr("Restore &into a new notebook…"), u"restoreBackup"_s, part);
-    auto *folder = button(theme, tr("&Keep them elsewhere…"), u"backupFolder"_s, part);
+    auto *now = button(theme, tr("Back up no&w"), u"backUpNow"_s, this);
+    m_restore = button(theme, tr("Restore &into a new notebook…"), u"restoreBackup"_s, this);
+    auto *folder = button(theme, tr("&Keep them elsewhere…"), u"backupFolder"_s, this);
     m_starters.push_back(m_restore);
     m_backupStarters = {now, folder};
     auto *buttons = new QHBoxLayout;
@@ -74,21 +74,17 @@ QWidget *CopiesView::buildBackups(const Theme &theme)
         buttons->addWidget(each);
     buttons->addWidget(buildBackingUp(theme), 1);
     buttons->addStretch(1);
-    auto *layout = new QVBoxLayout(part);
-    layout->setContentsMargins({});
-    layout->addWidget(heading);
-    layout->addWidget(m_where);
-    layout->addWidget(m_empty);
-    layout->addWidget(m_table, 1);
-    layout->addLayout(buttons);
-    layout->addStretch(); // where there is no table, else the table takes it
+    page.addWidget(heading);
+    page.addWidget(m_where);
+    page.addWidget(m_empty);
+    page.addWidget(m_table, 1);
+    page.addLayout(buttons);
     connect(now, &QPushButton::clicked, this, [this] {
         m_notice.clear();
         m_keeper.backUp();
     });
     connect(m_restore, &QPushButton::clicked, this, &CopiesView::restore);
     connect(folder, &QPushButton::clicked, this, &CopiesView::chooseFolder);
-    return part;
 }
 
 QWidget *CopiesView::buildBackingUp(const Theme &theme)

@@ -27,6 +27,22 @@ void FactsModel::show(const QStringList &titles, std::vector<QStringList> rows)
     setRows(std::move(rows));
 }
 
+void FactsModel::setMarks(const Theme &theme, int column, std::map<QString, State> marks)
+{
+    m_theme = &theme;
+    m_markedColumn = column;
+    m_marks = std::move(marks);
+    connect(&theme, &Theme::changed, this, [this] { touchAll(); });
+}
+
+QVariant FactsModel::mark(const QModelIndex &index) const
+{
+    if (index.column() != m_markedColumn)
+        return {};
+    const auto found = m_marks.find(row(index.row()).value(m_markedColumn));
+    return found == m_marks.end() ? QVariant() : QVariant(m_theme->icon(found->second));
+}
+
 int FactsModel::columnCount(const QModelIndex &parent) const
 {
     return parent.isValid() ? 0 : static_cast<int>(m_titles.size());
@@ -38,6 +54,8 @@ QVariant FactsModel::cellData(const QModelIndex &index, int role) const
         return {};
     if (role == Qt::DisplayRole)
         return row(index.row()).value(index.column());
+    if (role == Qt::DecorationRole)
+        return mark(index);
     return role == Qt::TextAlignmentRole ? alignment(index.column()) : QVariant();
 }
 

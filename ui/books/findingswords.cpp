@@ -27,6 +27,11 @@ std::set<int> findingTexts()
     return {0, 2, 3, 4};
 }
 
+std::map<QString, State> findingMarks()
+{
+    return {{FindingsWords::tr("passed"), State::Good}, {FindingsWords::tr("failed"), State::Bad}};
+}
+
 std::vector<QStringList> findingRows(const equipment::Outcome &outcome)
 {
     std::vector<QStringList> rows;

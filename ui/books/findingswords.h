@@ -3,9 +3,11 @@
 #pragma once
 
 #include "core/equipment/outcome.h"
+#include "ui/shared/theme.h"
 
 #include <QStringList>
 
+#include <map>
 #include <set>
 
 namespace plateau::ui {
@@ -14,6 +16,9 @@ namespace plateau::ui {
 QStringList findingTitles();
 /// Those of them that hold texts.
 std::set<int> findingTexts();
+/// The one with the verdict, and how its words stand.
+constexpr int findingVerdict = 3;
+std::map<QString, State> findingMarks();
 std::vector<QStringList> findingRows(const equipment::Outcome &outcome);
 
 } // namespace plateau::ui

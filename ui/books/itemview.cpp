@@ -29,7 +29,7 @@ namespace {
 
 QStringList checkTitles()
 {
-    return {ItemView::tr("Day"), ItemView::tr("Check"), ItemView::tr("What"), ItemView::tr("Verdict"),
+    return {ItemView::tr("Day"), ItemView::tr("No."), ItemView::tr("What"), ItemView::tr("Verdict"),
             ItemView::tr("Person")};
 }
 
@@ -99,11 +99,14 @@ QWidget *ItemView::buildHistory()
 {
     auto *host = new QWidget(this);
     m_checks = new FactsModel(this, {2, 3, 4});
+    m_checks->setMarks(m_theme, 3,
+                       {{tr("passed"), State::Good}, {tr("failed"), State::Bad}, {tr("taken back"), State::Info}});
     m_checks->show(checkTitles(), {});
     m_checksTable = new Table(m_theme, m_checks, tr("Checks of the item"), u"itemChecks"_s, host);
     m_checksTable->setWrap(Table::Wrap::AsNeeded);
     m_checksTable->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_checksTable->setFlexibleColumn(2);
+    m_checksTable->setNameColumn(4);
     m_noChecks = plainLabel(tr("No check is in the book yet. Key the first one; until then budgets use what "
                                "the laboratory's list says."),
                             host);
@@ -130,6 +133,7 @@ QWidget *ItemView::buildChosen()
     m_about->setWordWrap(true);
     m_about->setObjectName(u"aboutCheck"_s);
     m_findings = new FactsModel(this, findingTexts());
+    m_findings->setMarks(m_theme, findingVerdict, findingMarks());
     m_findings->show(findingTitles(), {});
     m_findingsTable = new Table(m_theme, m_findings, tr("Findings of the check"), u"itemFindings"_s, host);
     m_findingsTable->setWrap(Table::Wrap::AsNeeded);

@@ -153,6 +153,7 @@ void LotView::addChoices()
         add(Event::Divided, tr("It was divided into aliquots"));
     add(Event::Placed, tr("It was moved"));
     add(Event::Noted, tr("There is something to note about it"));
+    m_what->setMinimumWidth(m_what->sizeHint().width()); // what is chosen is read whole; the ledger gives way
 }
 
 /// Somebody took from it at the bench while it stood here. What is being keyed stays.

@@ -119,6 +119,7 @@ QWidget *LotView::buildForm()
     m_form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     m_what = new QComboBox(group);
     m_what->setMinimumHeight(m_theme.target());
+    m_what->setSizeAdjustPolicy(QComboBox::AdjustToContents); // other containers have other choices
     addFormRow(m_form, tr("Wh&at"), m_what, u"lotEvent"_s);
     m_day = new QLineEdit(group);
     m_day->setMinimumHeight(m_theme.target());

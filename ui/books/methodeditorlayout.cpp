@@ -53,6 +53,7 @@ MethodEditor::MethodEditor(const Theme &theme, QWidget *parent)
     QWidget *header = buildHeader(); // last, so that Save comes after the form
     auto *body = new QHBoxLayout;
     body->setSpacing(0);
+    body->setContentsMargins(theme.wideGap(), 0, 0, 0); // as the heading above
     body->addWidget(m_sections);
     body->addWidget(sections, 8);
     body->addWidget(side, 5);

@@ -42,7 +42,7 @@ PhotometerForm::PhotometerForm(const Theme &theme, QWidget *parent)
         addNumber(form, tr("u of the path length (k = 1)"), tr("%"), u"photometerPathLength"_s);
     addField(form, tr("Check record that says so"), m_source, u"photometerSource"_s);
     addField(form, tr("Checked on"), m_checkedOn, u"photometerCheckedOn"_s);
-    body()->addStretch();
+    body()->addStretch(1);
     for (const auto &[before, after] :
          std::initializer_list<std::pair<QWidget *, QWidget *>>{{m_name, m_absorbance},
                                                                 {m_absorbance, m_pathLength_percent},

@@ -127,7 +127,7 @@ QWidget *PreparationForm::buildForm()
     m_use->setMinimumHeight(m_theme.target());
     addFormRow(form, tr("Fo&r"), m_use, u"preparationUse"_s);
     m_perMolecule =
-        addNumber(form, tr("Analyte &molecules per molecule of substance"), {}, u"preparationPerMolecule"_s);
+        addNumber(form, tr("Analyte &molecules per molecule"), {}, u"preparationPerMolecule"_s);
     m_perMolecule->entry()->setText(u"1"_s);
     m_wanted = addNumber(form, tr("Strength &wanted"), u"g/L"_s, u"preparationWanted"_s);
     m_flask = new QComboBox(host);

@@ -65,7 +65,7 @@ RackForm::RackForm(const Theme &theme, QWidget *parent)
     m_mix_s = addNumber(form, tr("Time to &mix, each tube"), u"s"_s, u"mixTime"_s);
     m_reading_s = addNumber(form, tr("Time for a r&eading, each tube"), u"s"_s, u"readingTime"_s);
     m_overage_percent = addNumber(form, tr("Reagent be&yond the need"), u"%"_s, u"overage"_s);
-    body()->addStretch();
+    body()->addStretch(1);
 }
 
 void RackForm::load(const LaboratoryDraft &draft)

@@ -87,6 +87,7 @@ RegisterView::RegisterView(const Theme &theme, const Clock &clock, QWidget *pare
     m_table->setFlexibleColumn(shelf::Expected);
     auto *keys = plainLabel(CellsTable::keysHint(), this);
     keys->setWordWrap(true);
+    QWidget *footer = buildFooter(); // first, so that what leaves comes last
     auto *layout = new QVBoxLayout(this);
     setGaps(theme, layout);
     layout->addWidget(buildHeader());
@@ -96,7 +97,7 @@ RegisterView::RegisterView(const Theme &theme, const Clock &clock, QWidget *pare
     layout->addWidget(keys);
     layout->addWidget(m_summary);
     layout->addWidget(m_problems, 1);
-    layout->addWidget(buildFooter());
+    layout->addWidget(footer);
     connect(m_model, &CellsModel::edited, this, &RegisterView::onEdited);
     connect(m_problems, &QListView::activated, this,
             [this](const QModelIndex &index) { goToProblem(index.row()); });
@@ -116,12 +117,12 @@ CellsModel *RegisterView::newModel()
     const auto forms = [choices = formChoices()](const CellRow &) { return choices; };
     auto *model = new CellsModel(
         m_theme,
-        {{shelfColumnName(shelf::Id), Kind::Text},
-         {shelfColumnName(shelf::Product), Kind::Text},
-         {shelfColumnName(shelf::Matrix), Kind::Choice, matrices},
-         {shelfColumnName(shelf::Form), Kind::Choice, forms},
-         {shelfColumnName(shelf::Received), Kind::Text},
-         {shelfColumnName(shelf::From), Kind::Text},
+        {{shelfColumnName(shelf::Id), Kind::Text, {}, {}, {}, 26},
+         {shelfColumnName(shelf::Product), Kind::Text, {}, {}, {}, 20},
+         {shelfColumnName(shelf::Matrix), Kind::Choice, matrices, {}, {}, 12},
+         {shelfColumnName(shelf::Form), Kind::Choice, forms, {}, {}, 9},
+         {shelfColumnName(shelf::Received), Kind::Text, {}, {}, {}, 18},
+         {shelfColumnName(shelf::From), Kind::Text, {}, {}, {}, 20},
          {shelfColumnName(shelf::Expected), Kind::Text, {}, {}, tr("Expected, in g/L; for a solid g/100 g")}},
         true, this);
     model->setTemplate([model] {
@@ -144,11 +145,14 @@ QWidget *RegisterView::buildHeader()
 {
     auto *header = new QWidget(this);
     m_paste = button(m_theme, tr("Pas&te from the clipboard"), u"pasteSamples"_s, header);
+    auto *go = button(m_theme, tr("Back to the list  Esc"), u"leaveSamples"_s, header);
     auto *layout = new QHBoxLayout(header);
     layout->setContentsMargins({});
     layout->addWidget(m_heading, 1);
     layout->addWidget(m_paste);
+    layout->addWidget(go);
     connect(m_paste, &QPushButton::clicked, this, &RegisterView::pasteClipboard);
+    connect(go, &QPushButton::clicked, this, &RegisterView::leave);
     return header;
 }
 
@@ -156,14 +160,11 @@ QWidget *RegisterView::buildFooter()
 {
     auto *footer = new QWidget(this);
     m_store = button(m_theme, {}, u"storeSamples"_s, footer);
-    auto *go = button(m_theme, tr("Back to the list  Esc"), u"leaveSamples"_s, footer);
     auto *layout = new QHBoxLayout(footer);
     layout->setContentsMargins({});
     layout->addStretch(1);
     layout->addWidget(m_store);
-    layout->addWidget(go);
     connect(m_store, &QPushButton::clicked, this, &RegisterView::store);
-    connect(go, &QPushButton::clicked, this, &RegisterView::leave);
     return footer;
 }
 

@@ -39,7 +39,7 @@ ReportedView::ReportedView(const Theme &theme, BenchSession &session, QWidget *p
     above->setSpacing(theme.gap());
     above->addWidget(caption);
     above->addWidget(m_subjects, 1);
-    m_reported->setFixedHeight(theme.target() * 3 + 2 * theme.gap());
+    m_reported->fitSentences(theme.target() * 6);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setFlexibleColumn(ReportedModel::Sample);
     auto *layout = new QVBoxLayout(this);

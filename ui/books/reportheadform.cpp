@@ -41,7 +41,7 @@ ReportHeadForm::ReportHeadForm(const Theme &theme, Dialogs &dialogs, QWidget *pa
     addField(form, tr("Contact, one line"), m_contact, u"laboratoryContact"_s);
     addField(form, tr("Logo"), m_logo, u"loadLogo"_s);
     m_logo->focusProxy()->setAccessibleName({}); // a button is known by its own words
-    body()->addStretch();
+    body()->addStretch(1); // all that is left: a form of many lines would share it
 }
 
 void ReportHeadForm::load(const LaboratoryDraft &draft)

@@ -61,6 +61,11 @@ std::vector<double> spread(std::vector<double> middles, const std::vector<double
     return middles;
 }
 
+QString shownLabel(const TubeLayer &layer)
+{
+    return unbroken(withDecimalSigns(layerLabel(layer)));
+}
+
 constexpr int ofLabel = Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap;
 
 } // namespace
@@ -114,7 +119,7 @@ std::vector<double> TubeDrawing::labelHeights(int width) const
     const QRectF room(0, 0, std::max(1.0, width - labelsLeft()), QWIDGETSIZE_MAX);
     std::vector<double> heights;
     for (const TubeLayer &layer : m_picture.layers)
-        heights.push_back(QFontMetricsF(font()).boundingRect(room, ofLabel, withDecimalSigns(layerLabel(layer))).height());
+        heights.push_back(QFontMetricsF(font()).boundingRect(room, ofLabel, shownLabel(layer)).height());
     return heights;
 }
 
@@ -185,7 +190,7 @@ void TubeDrawing::paintLabels(QPainter &painter) const
         painter.drawLine(QPointF(area.right() + 2, middles[i]), QPointF(left - m_theme.gap(), places[i]));
         painter.setPen(m_theme.text());
         painter.drawText(QRectF(left, places[i] - heights[i] / 2, width() - left, heights[i]), ofLabel,
-                         withDecimalSigns(layerLabel(m_picture.layers[i])));
+                         shownLabel(m_picture.layers[i]));
     }
 }
 

@@ -52,8 +52,9 @@ TimePanel::TimePanel(const Theme &theme, QWidget *parent)
     addFormRow(form, tr("Its tubes"), m_secondTubes, u"secondTubes"_s);
     auto *layout = new QVBoxLayout(this);
     setGaps(theme, layout);
-    layout->addWidget(m_sentences, 2);
-    layout->addWidget(m_chart, 3);
+    m_sentences->fitSentences(m_sentences->fontMetrics().lineSpacing() * 16);
+    layout->addWidget(m_sentences);
+    layout->addWidget(m_chart, 1);
     layout->addLayout(form);
     const auto showSecond = [this, form](bool on) {
         for (QWidget *field : std::initializer_list<QWidget *>{m_secondMethod, m_secondTubes}) {

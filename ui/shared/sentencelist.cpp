@@ -32,11 +32,18 @@ public:
     QSize sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const override
     {
         const int width = m_view->viewport()->width();
+        return {width, heightAt(width, option, index)};
+    }
+
+    int heightAt(int width, const QStyleOptionViewItem &option, const QModelIndex &index) const
+    {
         const QRect text =
             option.fontMetrics.boundingRect(QRect(0, 0, width - left(option) - m_theme.gap(), 1 << 20),
                                             Qt::TextWordWrap, unbroken(shownNumbers(index.data(Qt::DisplayRole).toString())));
-        return {width, std::max(text.height(), iconSide(option)) + 2 * m_theme.gap()};
+        return std::max(text.height(), iconSide(option)) + 2 * m_theme.gap();
     }
+
+    int gap() const { return m_theme.gap(); }
 
     void paint(QPainter *painter, const QStyleOptionViewItem &option, const QModelIndex &index) const override
     {
@@ -108,6 +115,64 @@ void SentenceList::setSentences(std::vector<Sentence> sentences)
 {
     m_model->setSentences(std::move(sentences));
     scheduleDelayedItemsLayout();
+    takeHeight();
+}
+
+void SentenceList::fitSentences(int most)
+{
+    m_mostHeight = most;
+    takeHeight();
+}
+
+void SentenceList::takeHeight()
+{
+    if (m_mostHeight > 0)
+        setMaximumHeight(sizeHint().height());
+}
+
+QSize SentenceList::sizeHint() const
+{
+    const QSize usual = QListView::sizeHint();
+    return m_mostHeight == 0 ? usual : QSize(usual.width(), wholeLinesWithin(m_mostHeight));
+}
+
+int SentenceList::rowHeightAt(int row, int viewportWidth) const
+{
+    QStyleOptionViewItem option;
+    initViewItemOption(&option);
+    return static_cast<const WrappingDelegate *>(itemDelegate())->heightAt(viewportWidth, option, m_model->index(row));
+}
+
+int SentenceList::heightAt(int viewportWidth) const
+{
+    int height = 0;
+    for (int row = 0; row < m_model->rowCount(); ++row)
+        height += rowHeightAt(row, viewportWidth);
+    return height;
+}
+
+/// With the scroll bar, where one is needed, the sentences need more height: so each is asked for at the width it has then,
+/// whether the bar stands there already or not.
+int SentenceList::wholeLinesWithin(int most) const
+{
+    const int frames = 2 * frameWidth();
+    const int wide = width() - frames;
+    if (const int needed = heightAt(wide) + frames; needed <= most)
+        return needed;
+    const int narrow = wide - style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, this);
+    const int around = static_cast<const WrappingDelegate *>(itemDelegate())->gap();
+    const int room = most - frames;
+    int top = 0;
+    int row = 0;
+    int height = rowHeightAt(row, narrow);
+    for (; top + height <= room && row + 1 < m_model->rowCount(); height = rowHeightAt(++row, narrow))
+        top += height;
+    // Of the row that does not fit as many lines as do.
+    const int text = height - 2 * around;
+    const int lines = std::max(1, qRound(double(text) / fontMetrics().lineSpacing()));
+    const int seen = std::max(0, std::min(lines, (room - top - around) * lines / text));
+    const int whole = seen > 0 ? top + around + (seen * text + lines - 1) / lines : top;
+    return whole > 0 ? whole + frames : std::max(0, most);
 }
 
 void SentenceList::keyPressEvent(QKeyEvent *event)
@@ -128,6 +193,8 @@ void SentenceList::resizeEvent(QResizeEvent *event)
 {
     QListView::resizeEvent(event);
     scheduleDelayedItemsLayout();
+    if (event->size().width() != event->oldSize().width())
+        takeHeight();
 }
 
 } // namespace plateau::ui

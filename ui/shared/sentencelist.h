@@ -41,12 +41,25 @@ public:
     void setSentences(std::vector<Sentence> sentences);
     const SentenceModel &sentences() const { return *m_model; }
 
+    /// From now on it asks for the height that its sentences need, and takes no more; most: at most so high.
+    void fitSentences(int most);
+    /// No higher than that, and as high as its sentences need; where they need more it ends below a whole line.
+    int wholeLinesWithin(int most) const;
+    QSize sizeHint() const override;
+
 protected:
     void keyPressEvent(QKeyEvent *event) override;
     void resizeEvent(QResizeEvent *event) override;
 
 private:
+    /// Of all of them in a viewport so wide.
+    int heightAt(int viewportWidth) const;
+    int rowHeightAt(int row, int viewportWidth) const;
+    void takeHeight();
+
     SentenceModel *m_model;
+    /// None as a rule: as high as there is room.
+    int m_mostHeight = 0;
 };
 
 } // namespace plateau::ui
