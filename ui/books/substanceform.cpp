@@ -44,7 +44,7 @@ SubstanceForm::SubstanceForm(const Theme &theme, QWidget *parent)
     m_purity = addNumber(tr("Pur&ity (%)"), u"%"_s, u"substancePurity"_s);
     m_purityWidth = addNumber(tr("Purity, half-width ± (%)"), u"%"_s, u"substancePurityWidth"_s);
     m_water = addNumber(tr("Mois&ture, not in the formula (%)"), u"%"_s, u"substanceWater"_s);
-    m_waterWidth = addNumber(tr("Water, half-width ± (%)"), u"%"_s, u"substanceWaterWidth"_s);
+    m_waterWidth = addNumber(tr("Moisture, half-width ± (%)"), u"%"_s, u"substanceWaterWidth"_s);
     m_molarMass =
         addNumber(tr("&Molar mass, incl. water of crystallisation (g/mol)"), u"g/mol"_s, u"substanceMolarMass"_s);
     m_density = addNumber(tr("Densit&y of a liquid (g/mL)"), u"g/mL"_s, u"substanceDensity"_s);
