@@ -1557,10 +1557,6 @@
             <translation>certains</translation>
         </message>
         <message>
-            <source>worst of %1</source>
-            <translation>cas le plus critique sur %1</translation>
-        </message>
-        <message>
             <source>laboratory's rule</source>
             <translation>règle du laboratoire</translation>
         </message>
@@ -2297,6 +2293,10 @@
             <source>Blanks read: %1.</source>
             <translation>Blancs lus : %1.</translation>
         </message>
+        <message>
+            <source>%1 (of %2 nearest its limit)</source>
+            <translation>%1 (de %2, le plus proche de sa limite)</translation>
+        </message>
     </context>
     <context>
         <name>plateau::evaluation::Compliance</name>
@@ -2342,7 +2342,7 @@
         </message>
         <message>
             <source>cannot be decided against %1: %2</source>
-            <translation>non concluant par rapport à %1 : %2</translation>
+            <translation>non concluant (limite : %1) : %2</translation>
         </message>
         <message>
             <source>below the threshold</source>
@@ -2374,11 +2374,11 @@
         </message>
         <message>
             <source>probability %1 that the true value lies beyond the limit, if it is normally distributed about the result</source>
-            <translation>probabilité %1 que la valeur vraie soit au-delà de la limite, si elle suit une loi normale autour du résultat</translation>
+            <translation>probabilité que la valeur vraie soit au-delà de la limite, si elle suit une loi normale autour du résultat : %1</translation>
         </message>
         <message>
             <source>probability %1 that the true value lies beyond the limit, if it is distributed about the result as Student's t with %2 degrees of freedom</source>
-            <translation>probabilité %1 que la valeur vraie soit au-delà de la limite, si elle suit autour du résultat une loi de Student à %2 degrés de liberté</translation>
+            <translation>probabilité que la valeur vraie soit au-delà de la limite, si elle suit autour du résultat une loi de Student à %2 degrés de liberté : %1</translation>
         </message>
         <message>
             <source>the result is given in %1</source>
@@ -2390,7 +2390,7 @@
         </message>
         <message>
             <source>%1: %2 against %3 (%4)</source>
-            <translation>%1 : %2 pour %3 (%4)</translation>
+            <translation>%1 : %2 ; limite : %3 (%4)</translation>
         </message>
     </context>
     <context>
@@ -3119,10 +3119,6 @@
             <translation>Format</translation>
         </message>
         <message>
-            <source>Id</source>
-            <translation>Id</translation>
-        </message>
-        <message>
             <source>Version</source>
             <translation>Version</translation>
         </message>
@@ -3453,6 +3449,10 @@
         <message>
             <source> to </source>
             <translation> à </translation>
+        </message>
+        <message>
+            <source>ID</source>
+            <translation>ID</translation>
         </message>
     </context>
     <context>
@@ -7650,14 +7650,6 @@
             <translation>utilisable jusqu’au, selon la règle propre</translation>
         </message>
         <message>
-            <source>water (%)</source>
-            <translation>teneur en eau (%)</translation>
-        </message>
-        <message>
-            <source>water, plus or minus (%)</source>
-            <translation>teneur en eau, plus ou moins (%)</translation>
-        </message>
-        <message>
             <source>%1, made from %2</source>
             <translation>%1, préparé à partir de %2</translation>
         </message>
@@ -7689,6 +7681,14 @@
         <message>
             <source>mark of a dilution</source>
             <translation>marque d’une dilution</translation>
+        </message>
+        <message>
+            <source>moisture (%)</source>
+            <translation>humidité (%)</translation>
+        </message>
+        <message>
+            <source>moisture, plus or minus (%)</source>
+            <translation>humidité, plus ou moins (%)</translation>
         </message>
     </context>
     <context>
@@ -9250,7 +9250,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Version %1, saved by %2, %3.</source>
-            <translation>Version %1, enregistrée par %2, %3.</translation>
+            <translation>Version %1, enregistrée par %2, %3.</translation>
         </message>
         <message>
             <source>Not saved yet: these are the usual settings.</source>
@@ -9350,7 +9350,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Version %1 for all materials together, saved by %2, %3. It holds for this one until its own settings are saved.</source>
-            <translation>Version %1 pour tous les matériaux ensemble, enregistrée par %2, %3. Elle vaut pour celui-ci jusqu’à ce que ses propres réglages soient enregistrés.</translation>
+            <translation>Version %1 pour tous les matériaux ensemble, enregistrée par %2, %3. Elle vaut pour celui-ci jusqu’à ce que ses propres réglages soient enregistrés.</translation>
         </message>
         <message>
             <source>It was saved with fewer values than limits need; here their number is raised.</source>
@@ -9425,7 +9425,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>For the budgets: standard uncertainty (k = 1) of %1.</source>
-            <translation>Incertitude-type pour les bilans (k = 1) %1.</translation>
+            <translation>Incertitude-type pour les bilans (k = 1) %1.</translation>
         </message>
         <message>
             <source>Back to the item  Esc</source>
@@ -9638,6 +9638,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <source>Absorbance</source>
             <translation>Absorbance</translation>
         </message>
+        <message>
+            <source>not a reading</source>
+            <translation>pas une lecture</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ComparedRunsModel</name>
@@ -9712,7 +9716,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>version %1</source>
-            <translation>version %1</translation>
+            <translation>version %1</translation>
         </message>
         <message>
             <source>Fields that differ between %1 and %2: %3. Enter on a version opens it.</source>
@@ -9720,7 +9724,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Version %1</source>
-            <translation>Version %1</translation>
+            <translation>Version %1</translation>
         </message>
     </context>
     <context>
@@ -9964,7 +9968,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>This becomes revision %1. %2</source>
-            <translation>Ceci devient la révision %1. %2</translation>
+            <translation>Ceci devient la révision %1. %2</translation>
         </message>
         <message>
             <source>The run was not accepted: first decide on %1, which must be investigated.</source>
@@ -10035,11 +10039,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>revision %1, signed as %2</source>
-            <translation>révision %1, signée en tant que %2</translation>
+            <translation>révision %1, signée en tant que %2</translation>
         </message>
         <message>
             <source>revision %1, unsigned</source>
-            <translation>révision %1, non signée</translation>
+            <translation>révision %1, non signée</translation>
         </message>
         <message>
             <source>%1 (%2)</source>
@@ -10055,7 +10059,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Put back on the bench by %1, %2 (%3); revision %4 begins</source>
-            <translation>Remise à la paillasse par %1, %2 (%3) ; la révision %4 commence</translation>
+            <translation>Remise à la paillasse par %1, %2 (%3) ; la révision %4 commence</translation>
         </message>
         <message>
             <source>%1: %2 %3 by %4</source>
@@ -10314,12 +10318,12 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>De la méthode</translation>
         </message>
         <message>
-            <source>Times</source>
-            <translation>Fois</translation>
-        </message>
-        <message>
             <source>this method</source>
             <translation>cette méthode</translation>
+        </message>
+        <message>
+            <source>Factor</source>
+            <translation>Facteur</translation>
         </message>
     </context>
     <context>
@@ -10968,7 +10972,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Relative standard uncertainty of a volume (k = 1), in %</source>
-            <translation>Incertitude-type relative d’un volume (k = 1), en %</translation>
+            <translation>Incertitude-type relative d’un volume (k = 1), en %</translation>
         </message>
         <message>
             <source>Volumetric flask</source>
@@ -10984,7 +10988,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Relative standard uncertainty of the volume (k = 1), in %</source>
-            <translation>Incertitude-type relative du volume (k = 1), en %</translation>
+            <translation>Incertitude-type relative du volume (k = 1), en %</translation>
         </message>
         <message>
             <source>Pipettes and flasks</source>
@@ -10992,7 +10996,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Dilutions are planned with these, and their uncertainties go into the budgets. u: relative standard uncertainty (k = 1) of a volume. %1</source>
-            <translation>Les dilutions sont prévues avec elles, et leurs incertitudes entrent dans les bilans. u : incertitude-type relative (k = 1) d’un volume. %1</translation>
+            <translation>Les dilutions sont prévues avec elles, et leurs incertitudes entrent dans les bilans. u : incertitude-type relative (k = 1) d’un volume. %1</translation>
         </message>
         <message>
             <source>Pipettes</source>
@@ -11354,7 +11358,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Standard uncertainty (k = 1) of %1.</source>
-            <translation>Incertitude-type (k = 1) %1.</translation>
+            <translation>Incertitude-type (k = 1) %1.</translation>
         </message>
         <message>
             <source>Source: %1.</source>
@@ -11998,7 +12002,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Version %1, saved by %2, %3.</source>
-            <translation>Version %1, enregistrée par %2, %3.</translation>
+            <translation>Version %1, enregistrée par %2, %3.</translation>
         </message>
         <message>
             <source>Plans made from now on go by it; racks on the bench keep theirs.</source>
@@ -12026,7 +12030,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>There is nothing to save: version %1 says exactly this.</source>
-            <translation>Il n’y a rien à enregistrer : la version %1 dit exactement cela.</translation>
+            <translation>Il n’y a rien à enregistrer : la version %1 dit exactement cela.</translation>
         </message>
         <message>
             <source>everything as it stood here</source>
@@ -12384,7 +12388,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Version %1, saved by %2, %3. The versions before it stay on record.</source>
-            <translation>Version %1, enregistrée par %2, %3. Les versions antérieures restent consignées.</translation>
+            <translation>Version %1, enregistrée par %2, %3. Les versions antérieures restent consignées.</translation>
         </message>
         <message>
             <source>A limit of a product that is not saved yet</source>
@@ -12404,7 +12408,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Version %1, saved by %2, %3.</source>
-            <translation>Version %1, enregistrée par %2, %3.</translation>
+            <translation>Version %1, enregistrée par %2, %3.</translation>
         </message>
     </context>
     <context>
@@ -12605,16 +12609,16 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Comme il est nommé à l’inscription des échantillons.</translation>
         </message>
         <message>
-            <source>A result is judged as: %1, %2 in %3.</source>
-            <translation>Un résultat est jugé ainsi : %1, %2 (%3).</translation>
-        </message>
-        <message>
             <source>Back to the list  Esc</source>
             <translation>Retour à la liste  Échap</translation>
         </message>
         <message>
             <source>The date of the source, or the day it was read, as %1.</source>
             <translation>Le jour dont date la source, ou auquel elle a été lue, p. ex. %1.</translation>
+        </message>
+        <message>
+            <source>Judged: %1 in %2, %3.</source>
+            <translation>Jugé : %1 (%2), %3.</translation>
         </message>
     </context>
     <context>
@@ -13240,10 +13244,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Journal</translation>
         </message>
         <message>
-            <source>What it touched as &amp;CSV…</source>
-            <translation>Résultats concernés en &amp;CSV…</translation>
-        </message>
-        <message>
             <source>Every run that took from it and every result: for the day when the supplier recalls it.</source>
             <translation>Chaque série qui y a puisé et chaque résultat : pour le jour où le fournisseur le rappelle.</translation>
         </message>
@@ -13370,6 +13370,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <message>
             <source>Left according to the ledger: %1; taken, keyed by hand: %2; ticked in runs: none.</source>
             <translation>Reste d’après le journal : %1 ; prélèvement saisi à la main : %2 ; coché dans des séries : rien.</translation>
+        </message>
+        <message>
+            <source>Runs and results concerned, as &amp;CSV…</source>
+            <translation>Séries et résultats concernés, en &amp;CSV…</translation>
         </message>
     </context>
     <context>
@@ -13775,16 +13779,16 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Nom</translation>
         </message>
         <message>
-            <source>Id</source>
-            <translation>Id</translation>
-        </message>
-        <message>
             <source>made from the name</source>
             <translation>formé à partir du nom</translation>
         </message>
         <message>
             <source>Source</source>
             <translation>Source</translation>
+        </message>
+        <message>
+            <source>ID</source>
+            <translation>ID</translation>
         </message>
     </context>
     <context>
@@ -14343,7 +14347,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>What your laboratory knows of one method, from its validation say. A number here comes before the photometer's and the glassware's, in every run by that method that is planned from now on; an empty cell leaves it to them. Standard uncertainties (k = 1); the source is needed. %1</source>
-            <translation>Ce que votre laboratoire sait d’une méthode, par sa validation par exemple. Un nombre ici passe avant ceux du photomètre et de la verrerie, dans chaque série par cette méthode prévue à partir de maintenant ; une cellule vide s’en remet à eux. Incertitudes-types (k = 1) ; la source est nécessaire. %1</translation>
+            <translation>Ce que votre laboratoire sait d’une méthode, par sa validation par exemple. Un nombre ici passe avant ceux du photomètre et de la verrerie, dans chaque série par cette méthode prévue à partir de maintenant ; une cellule vide s’en remet à eux. Incertitudes-types (k = 1) ; la source est nécessaire. %1</translation>
         </message>
     </context>
     <context>
@@ -14386,7 +14390,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Version %1, %2, %3; runs: %4</source>
-            <translation>Version %1, %2, %3 ; séries : %4</translation>
+            <translation>Version %1, %2, %3 ; séries : %4</translation>
         </message>
         <message>
             <source>&amp;Reason to use it again</source>
@@ -14671,12 +14675,12 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Séries</translation>
         </message>
         <message>
-            <source>Id</source>
-            <translation>Id</translation>
-        </message>
-        <message>
             <source>What was changed and why</source>
             <translation>Ce qui a changé et pourquoi</translation>
+        </message>
+        <message>
+            <source>ID</source>
+            <translation>ID</translation>
         </message>
     </context>
     <context>
@@ -15192,11 +15196,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>u of one reading (k = 1)</source>
-            <translation>u d’une lecture (k = 1)</translation>
+            <translation>u d’une lecture (k = 1)</translation>
         </message>
         <message>
             <source>u of the path length (k = 1)</source>
-            <translation>u du trajet optique (k = 1)</translation>
+            <translation>u du trajet optique (k = 1)</translation>
         </message>
         <message>
             <source>%</source>
@@ -16236,7 +16240,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Made: %1 (k = 2).</source>
-            <translation>Préparé : %1 (k = 2).</translation>
+            <translation>Préparé : %1 (k = 2).</translation>
         </message>
         <message>
             <source>Largest contribution to its uncertainty: %1, %2 of the variance.</source>
@@ -16248,7 +16252,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>A weighing: %1. u is a standard uncertainty (k = 1).</source>
-            <translation>Une pesée : %1. u est une incertitude-type (k = 1).</translation>
+            <translation>Une pesée : %1. u est une incertitude-type (k = 1).</translation>
         </message>
         <message>
             <source>The use-by date of %1, %2, is past.</source>
@@ -16303,7 +16307,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::PreparationView</name>
         <message>
             <source>Strength when made (k = 2)</source>
-            <translation>Titre à la préparation (k = 2)</translation>
+            <translation>Titre à la préparation (k = 2)</translation>
         </message>
         <message>
             <source>Share of the variance: %1</source>
@@ -16360,10 +16364,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Purity</source>
             <translation>Pureté</translation>
-        </message>
-        <message>
-            <source>Water</source>
-            <translation>Eau</translation>
         </message>
         <message>
             <source>Molar mass</source>
@@ -16456,6 +16456,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Back to the list  Esc</source>
             <translation>Retour à la liste  Échap</translation>
+        </message>
+        <message>
+            <source>Moisture</source>
+            <translation>Humidité</translation>
         </message>
     </context>
     <context>
@@ -16581,7 +16585,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1, version %2, tubes: %3</source>
-            <translation>%1, version %2, tubes : %3</translation>
+            <translation>%1, version %2, tubes : %3</translation>
         </message>
         <message>
             <source>Typed and not stored, so not in the results: %1. Go to it under %2 and store it, or leave it with Esc.</source>
@@ -17024,11 +17028,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1, version %2, started %3, %4, revision %5</source>
-            <translation>%1, version %2, commencée %3, %4, révision %5</translation>
+            <translation>%1, version %2, commencée %3, %4, révision %5</translation>
         </message>
         <message>
             <source>Locked. R&amp;eason to put it back on the bench, where revision %1 begins</source>
-            <translation>&amp;Verrouillée. Motif de la remise à la paillasse, où commence la révision %1</translation>
+            <translation>&amp;Verrouillée. Motif de la remise à la paillasse, où commence la révision %1</translation>
         </message>
         <message>
             <source>%1: on the bench now</source>
@@ -17036,11 +17040,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>This is revision %1 as it was decided; the run is on the bench again, and no revision stands.</source>
-            <translation>Ceci est la révision %1 telle qu’elle a été décidée ; la série est de nouveau à la paillasse, et aucune révision n’est en vigueur.</translation>
+            <translation>Ceci est la révision %1 telle qu’elle a été décidée ; la série est de nouveau à la paillasse, et aucune révision n’est en vigueur.</translation>
         </message>
         <message>
             <source>This is revision %1 as it was decided; revision %2 stands.</source>
-            <translation>Ceci est la révision %1 telle qu’elle a été décidée ; la révision %2 est en vigueur.</translation>
+            <translation>Ceci est la révision %1 telle qu’elle a été décidée ; la révision %2 est en vigueur.</translation>
         </message>
         <message>
             <source>Choose a result in the table first; its trend is shown.</source>
@@ -17048,7 +17052,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>This program calculates other numbers from the stored readings than version %1 did when the run was decided on. The new ones are shown.</source>
-            <translation>Ce programme calcule à partir des lectures enregistrées d’autres nombres que la version %1 lors de la décision sur la série. Les nouveaux sont affichés.</translation>
+            <translation>Ce programme calcule à partir des lectures enregistrées d’autres nombres que la version %1 lors de la décision sur la série. Les nouveaux sont affichés.</translation>
         </message>
         <message>
             <source>Say who puts it back: type a name.</source>
@@ -17929,7 +17933,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::ReportedResult</name>
         <message>
             <source>run %1, revision %2</source>
-            <translation>série %1, révision %2</translation>
+            <translation>série %1, révision %2</translation>
         </message>
         <message>
             <source>in the mean</source>
@@ -18597,14 +18601,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Étalon</translation>
         </message>
         <message>
-            <source>From day</source>
-            <translation>Du jour</translation>
-        </message>
-        <message>
-            <source>To day</source>
-            <translation>Au jour</translation>
-        </message>
-        <message>
             <source>State</source>
             <translation>État</translation>
         </message>
@@ -18655,6 +18651,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Choose what the result is for, so that its value counts.</source>
             <translation>Choisissez de quoi est le résultat, pour que sa valeur compte.</translation>
+        </message>
+        <message>
+            <source>From</source>
+            <translation>Du</translation>
+        </message>
+        <message>
+            <source>To</source>
+            <translation>Au</translation>
         </message>
     </context>
     <context>
@@ -20091,10 +20095,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Reçu le</translation>
         </message>
         <message>
-            <source>From</source>
-            <translation>Provenance</translation>
-        </message>
-        <message>
             <source>%1: take (mL)</source>
             <translation>%1 : prélever (mL)</translation>
         </message>
@@ -20113,6 +20113,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Factor</source>
             <translation>Facteur</translation>
+        </message>
+        <message>
+            <source>Received from</source>
+            <translation>Expéditeur</translation>
         </message>
     </context>
     <context>
@@ -20704,7 +20708,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Relative standard uncertainty (k = 1), from its recipe or its certificate. It counts where the run is calibrated by its standard.</source>
-            <translation>Incertitude-type relative (k = 1), d’après sa recette ou son certificat. Elle compte quand la série est étalonnée par son étalon.</translation>
+            <translation>Incertitude-type relative (k = 1), d’après sa recette ou son certificat. Elle compte quand la série est étalonnée par son étalon.</translation>
         </message>
         <message>
             <source>Loss of strength</source>
@@ -20894,7 +20898,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Strength when made (k = 2)</source>
-            <translation>À la préparation (k = 2)</translation>
+            <translation>À la préparation (k = 2)</translation>
         </message>
         <message>
             <source>Made</source>
@@ -20987,14 +20991,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Photomètre</translation>
         </message>
         <message>
-            <source>f&amp;rom</source>
-            <translation>D&amp;u</translation>
-        </message>
-        <message>
-            <source>to</source>
-            <translation>Au</translation>
-        </message>
-        <message>
             <source>all of them</source>
             <translation>tous</translation>
         </message>
@@ -21022,6 +21018,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>%1 is not a date yet: write it as %2.</source>
             <translation>%1 n’est pas encore un jour : écrivez-le sous la forme %2.</translation>
         </message>
+        <message>
+            <source>F&amp;rom</source>
+            <translation>D&amp;u</translation>
+        </message>
+        <message>
+            <source>To</source>
+            <translation>Au</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::SubstanceForm</name>
@@ -21047,7 +21051,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Mois&amp;ture, not in the formula (%)</source>
-            <translation>&amp;Eau au-delà de la formule (%)</translation>
+            <translation>Humidité, hors formul&amp;e (%)</translation>
         </message>
         <message>
             <source>&amp;Molar mass, incl. water of crystallisation (g/mol)</source>
@@ -21064,10 +21068,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>&amp;Reason for the change</source>
             <translation>Mot&amp;if de la modification</translation>
-        </message>
-        <message>
-            <source>Of the substance without the water below.</source>
-            <translation>De la substance sans l’eau ci-dessous.</translation>
         </message>
         <message>
             <source>&amp;Store it in the book</source>
@@ -21090,10 +21090,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Pureté, demi-largeur ± (%)</translation>
         </message>
         <message>
-            <source>Water, half-width ± (%)</source>
-            <translation>Eau, demi-largeur ± (%)</translation>
-        </message>
-        <message>
             <source>Half of the width in which the value lies for certain, as a certificate states it; taken as a rectangular distribution.</source>
             <translation>La moitié de la largeur dans laquelle la valeur se trouve à coup sûr, telle qu’un certificat la donne ; prise comme loi rectangulaire.</translation>
         </message>
@@ -21104,6 +21100,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>As %1, or a month as %2. Empty where none is stated.</source>
             <translation>P. ex. %1, ou un mois, p. ex. %2. Vide si rien n’est indiqué.</translation>
+        </message>
+        <message>
+            <source>Moisture, half-width ± (%)</source>
+            <translation>Humidité, demi-largeur ± (%)</translation>
+        </message>
+        <message>
+            <source>Of the substance without the moisture below.</source>
+            <translation>De la substance sans l’humidité ci-dessous.</translation>
         </message>
     </context>
     <context>
@@ -21361,7 +21365,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>revision %1</source>
-            <translation>révision %1</translation>
+            <translation>révision %1</translation>
         </message>
         <message numerus="yes">
             <source>%n sample(s) to repeat</source>
@@ -21539,16 +21543,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Q&amp;ui</translation>
         </message>
         <message>
-            <source>Wha&amp;t</source>
-            <translation>&amp;Quoi</translation>
-        </message>
-        <message>
             <source>Fro&amp;m</source>
             <translation>&amp;Du</translation>
-        </message>
-        <message>
-            <source>unti&amp;l</source>
-            <translation>&amp;au</translation>
         </message>
         <message>
             <source>&amp;Run number</source>
@@ -21573,6 +21569,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Looked through what was done since %1; "Older ones too" goes on from there.</source>
             <translation>La recherche a porté sur ce qui a été fait depuis le %1 ; « Afficher aussi les plus anciens » la poursuit plus loin en arrière.</translation>
+        </message>
+        <message>
+            <source>Wh&amp;at</source>
+            <translation>&amp;Quoi</translation>
+        </message>
+        <message>
+            <source>&amp;To</source>
+            <translation>&amp;Au</translation>
         </message>
     </context>
     <context>
@@ -21860,7 +21864,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::UncertaintyForm</name>
         <message>
             <source>Standard uncertainties (k = 1)</source>
-            <translation>Incertitudes-types (k = 1)</translation>
+            <translation>Incertitudes-types (k = 1)</translation>
         </message>
         <message>
             <source>Absorbance, each reading</source>
@@ -22150,6 +22154,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>repeat of run %1 (%2)</source>
             <translation>répétition de la série %1 (%2)</translation>
         </message>
+        <message>
+            <source>%1</source>
+            <comment>the title of a check amid a sentence, where a capital would be odd</comment>
+            <translation>%1</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::WeighingForm</name>
@@ -22223,7 +22232,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Molar mass as weighed: a monohydrate with its water. u: standard uncertainty (k = 1).</source>
-            <translation>Masse molaire telle que pesée : un monohydrate avec son eau. u : incertitude-type (k = 1).</translation>
+            <translation>Masse molaire telle que pesée : un monohydrate avec son eau. u : incertitude-type (k = 1).</translation>
         </message>
         <message>
             <source>Wear what your local safety rules and the supplier's sheet ask for; they come first.</source>
@@ -22243,7 +22252,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Made: %1 ± %2 (k = 2), a standard uncertainty of %3.</source>
-            <translation>Préparé : %1 ± %2 (k = 2), soit une incertitude-type de %3.</translation>
+            <translation>Préparé : %1 ± %2 (k = 2), soit une incertitude-type de %3.</translation>
         </message>
         <message>
             <source>Largest contribution to it: %1, %2 of the variance.</source>

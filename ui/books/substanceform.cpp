@@ -51,7 +51,7 @@ SubstanceForm::SubstanceForm(const Theme &theme, QWidget *parent)
     m_expires = addLine(tr("Use-by &date"), u"substanceExpires"_s);
     showDayExample(*m_expires);
     m_reason = addLine(tr("&Reason for the change"), u"substanceReason"_s);
-    m_purity->entry()->setToolTip(tr("Of the substance without the water below."));
+    m_purity->entry()->setToolTip(tr("Of the substance without the moisture below."));
     for (NumberField *width : {m_purityWidth, m_waterWidth})
         width->entry()->setToolTip(tr("Half of the width in which the value lies for certain, as a certificate states it; "
                                       "taken as a rectangular distribution."));
