@@ -133,7 +133,10 @@ void nameGathered(Judged &judged)
         line.found = CheckText::tr("some");
         return;
     }
-    line.where = judged.strain ? CheckText::tr("worst of %1").arg(line.checks) : QString();
+    // A wider spread of another sample may be further from its own limit: whose number it is has to be told.
+    line.where = judged.strain && !line.where.isEmpty()
+                     ? CheckText::tr("%1 (of %2 nearest its limit)").arg(line.where, QString::number(line.checks))
+                     : QString();
 }
 
 int placeOf(const CheckLine &line)

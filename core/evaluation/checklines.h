@@ -30,7 +30,7 @@ struct CheckLine {
     CheckOutcome outcome = CheckOutcome::Passed;
     /// "Blank signal", "Recovery of the standard".
     QString what;
-    /// "P-104", "worst of 12"; empty: the whole run.
+    /// "P-104", "P-104 (of 12 nearest its limit)"; empty: the whole run.
     QString where;
     /// "98.2 % of 0.200 g/L", "none"; a dash where there is no number.
     QString found;

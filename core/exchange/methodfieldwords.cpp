@@ -27,7 +27,7 @@ const QHash<QString, QString> &fieldTable()
 {
     static const QHash<QString, QString> table{
         {u"format"_s, MethodfieldWording::tr("Format")},
-        {u"id"_s, MethodfieldWording::tr("Id")},
+        {u"id"_s, MethodfieldWording::tr("ID")},
         {u"version"_s, MethodfieldWording::tr("Version")},
         {u"name"_s, MethodfieldWording::tr("Name")},
         {u"source"_s, MethodfieldWording::tr("Source")},

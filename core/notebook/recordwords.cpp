@@ -279,8 +279,8 @@ const WordsByName &wordsOfFields()
         {u"value"_s, Sentence::tr("value")},
         {u"version"_s, Sentence::tr("version")},
         {u"volume_mL"_s, Sentence::tr("volume (mL)")},
-        {u"water"_s, Sentence::tr("water (%)")},
-        {u"water_half_width"_s, Sentence::tr("water, plus or minus (%)")},
+        {u"water"_s, Sentence::tr("moisture (%)")},
+        {u"water_half_width"_s, Sentence::tr("moisture, plus or minus (%)")},
         {u"wavelength_nm"_s, Sentence::tr("wavelength (nm)")},
         {u"width"_s, Sentence::tr("width of the limits")},
     };

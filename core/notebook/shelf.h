@@ -85,9 +85,10 @@ public:
     /// What was told of the registration that this run took, by the sample's id: the latest that was there before the run
     /// and that no earlier run had taken. Nothing where there is none: another sample of that id is not this one.
     std::optional<planning::ShelfSample> takenBy(RunId run, const QString &sample) const;
-    /// Repeats that decided runs advise, oldest first, then the registered samples in the order they came. A
-    /// repeat is over when a later run by a method of that id holds the sample and neither was rejected, or
-    /// when a repeat that was made in the accepted run itself is reportable.
+    /// Repeats that decided runs advise, oldest first, then the registered samples in the order they were received
+    /// (those of no known time behind them), of one time in the order they were registered. A repeat is over when
+    /// a later run by a method of that id holds the sample and neither was rejected, or when a repeat that was
+    /// made in the accepted run itself is reportable.
     std::vector<WaitingSample> waiting() const;
     /// The newest of accepted runs on samples of that product, newest first; without those that were rejected
     /// or to be repeated.

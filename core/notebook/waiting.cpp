@@ -150,11 +150,20 @@ AdvisedRepeat repeatOf(const Database &database, const OpenRepeat &open)
     return repeat;
 }
 
+/// Of whom nobody told when it was received comes last.
+bool comesBefore(const ShelfEntry &one, const ShelfEntry &other)
+{
+    const std::optional<QDateTime> &mine = one.sample.receivedAt;
+    const std::optional<QDateTime> &others = other.sample.receivedAt;
+    return mine && others ? *mine < *others : mine && !others;
+}
+
 } // namespace
 
 std::vector<WaitingSample> allWaiting(const Database &database)
 {
     std::vector<ShelfEntry> entries = loadWaiting(database);
+    std::ranges::stable_sort(entries, comesBefore);
     std::vector<WaitingSample> waiting;
     for (const OpenRepeat &open : openRepeats(database)) {
         WaitingSample sample{toldOf(database, open), std::nullopt, repeatOf(database, open)};

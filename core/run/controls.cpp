@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/run/controls.h"
 
+#include <algorithm>
+
 namespace plateau::run {
 
 bool isControl(const Run &run, const QString &standard)
@@ -17,6 +19,12 @@ bool isControl(const Run &run, const QString &standard)
         any = true;
     }
     return any;
+}
+
+bool isControlSample(const Run &run, const QString &sample)
+{
+    return std::ranges::any_of(
+        run.tubes, [&](const Tube &tube) { return tube.role == Role::Control && tube.sample == sample; });
 }
 
 } // namespace plateau::run

@@ -1326,7 +1326,7 @@
         </message>
         <message>
             <source>From the certificate of the cuvettes: half the width. Suggested: 10.00 ± 0.01 mm (common practice, no source).</source>
-            <translation>Aus dem Zertifikat der Küvetten: die halbe Breite. Vorschlag: 10,00 ± 0,01 mm (gängige Praxis, ohne Quelle).</translation>
+            <translation>Aus dem Zertifikat der Küvetten: die Halbbreite. Vorschlag: 10,00 ± 0,01 mm (gängige Praxis, ohne Quelle).</translation>
         </message>
         <message>
             <source>Absorbance with water</source>
@@ -1555,10 +1555,6 @@
         <message>
             <source>some</source>
             <translation>einige</translation>
-        </message>
-        <message>
-            <source>worst of %1</source>
-            <translation>ungünstigster von %1</translation>
         </message>
         <message>
             <source>laboratory's rule</source>
@@ -2063,7 +2059,7 @@
         </message>
         <message>
             <source>This run has no standard, and the method judges the recovery of one (%1). Add a standard or a control; without one the review cannot tell whether the assay finds what is there.</source>
-            <translation>Dieser Lauf hat keinen Standard, und die Methode beurteilt dessen Wiederfindung (%1). Einen Standard oder eine Kontrollprobe hinzufügen; sonst kann die Bewertung nicht sagen, ob der Test findet, was vorhanden ist.</translation>
+            <translation>Dieser Lauf hat keinen Standard, und die Methode beurteilt dessen Wiederfindung (%1). Einen Standard oder eine Kontrollprobe hinzufügen; sonst kann die Bewertung nicht sagen, ob die Methode den Gehalt wiederfindet.</translation>
         </message>
         <message>
             <source>No standard of this run holds %1, and the method judges its recovery (%2). Add a standard or a control that does.</source>
@@ -2297,6 +2293,10 @@
             <source>Blanks read: %1.</source>
             <translation>Gelesene Blindwerte: %1.</translation>
         </message>
+        <message>
+            <source>%1 (of %2 nearest its limit)</source>
+            <translation>%1 (von %2 dem Grenzwert am nächsten)</translation>
+        </message>
     </context>
     <context>
         <name>plateau::evaluation::Compliance</name>
@@ -2342,7 +2342,7 @@
         </message>
         <message>
             <source>cannot be decided against %1: %2</source>
-            <translation>nicht entscheidbar gegen %1: %2</translation>
+            <translation>nicht entscheidbar (Grenzwert: %1): %2</translation>
         </message>
         <message>
             <source>below the threshold</source>
@@ -2374,11 +2374,11 @@
         </message>
         <message>
             <source>probability %1 that the true value lies beyond the limit, if it is normally distributed about the result</source>
-            <translation>Wahrscheinlichkeit %1, dass der wahre Wert jenseits des Grenzwerts liegt, wenn er normal um das Ergebnis verteilt ist</translation>
+            <translation>Wahrscheinlichkeit, dass der wahre Wert jenseits des Grenzwerts liegt, wenn er normal um das Ergebnis verteilt ist: %1</translation>
         </message>
         <message>
             <source>probability %1 that the true value lies beyond the limit, if it is distributed about the result as Student's t with %2 degrees of freedom</source>
-            <translation>Wahrscheinlichkeit %1, dass der wahre Wert jenseits des Grenzwerts liegt, wenn er um das Ergebnis nach Students t mit %2 Freiheitsgraden verteilt ist</translation>
+            <translation>Wahrscheinlichkeit, dass der wahre Wert jenseits des Grenzwerts liegt, wenn er um das Ergebnis nach Students t mit %2 Freiheitsgraden verteilt ist: %1</translation>
         </message>
         <message>
             <source>the result is given in %1</source>
@@ -2390,7 +2390,7 @@
         </message>
         <message>
             <source>%1: %2 against %3 (%4)</source>
-            <translation>%1: %2 gegen %3 (%4)</translation>
+            <translation>%1: %2; Grenzwert: %3 (%4)</translation>
         </message>
     </context>
     <context>
@@ -3119,10 +3119,6 @@
             <translation>Format</translation>
         </message>
         <message>
-            <source>Id</source>
-            <translation>Kennung</translation>
-        </message>
-        <message>
             <source>Version</source>
             <translation>Version</translation>
         </message>
@@ -3454,6 +3450,10 @@
             <source> to </source>
             <translation> bis </translation>
         </message>
+        <message>
+            <source>ID</source>
+            <translation>Kennung</translation>
+        </message>
     </context>
     <context>
         <name>plateau::exchange::MethodLibrary</name>
@@ -3722,7 +3722,7 @@
         <name>plateau::exchange::ShippedMethods</name>
         <message>
             <source>The supplier's instructions, the local safety rules and licensed practice come first.</source>
-            <translation>Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschriften und die berufsrechtlichen Vorschriften.</translation>
+            <translation>Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschriften und die für die Tätigkeit vorgeschriebene Sachkunde.</translation>
         </message>
         <message>
             <source>Volatile: keep samples, dilutions and cuvettes closed and cool, pipette below the surface, and take every tube to its reading without delay.</source>
@@ -7650,14 +7650,6 @@
             <translation>verwendbar bis nach eigener Vorgabe</translation>
         </message>
         <message>
-            <source>water (%)</source>
-            <translation>Wasser (%)</translation>
-        </message>
-        <message>
-            <source>water, plus or minus (%)</source>
-            <translation>Wasser, plus oder minus (%)</translation>
-        </message>
-        <message>
             <source>%1, made from %2</source>
             <translation>%1 aus %2</translation>
         </message>
@@ -7689,6 +7681,14 @@
         <message>
             <source>mark of a dilution</source>
             <translation>Vermerk zu einer Verdünnung</translation>
+        </message>
+        <message>
+            <source>moisture (%)</source>
+            <translation>Feuchte (%)</translation>
+        </message>
+        <message>
+            <source>moisture, plus or minus (%)</source>
+            <translation>Feuchte, plus oder minus (%)</translation>
         </message>
     </context>
     <context>
@@ -8755,7 +8755,7 @@ Läuft mit:
 %2
 Statusfarben: Okabe und Ito, Color Universal Design, 2008.
 
-Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschriften und die Vorschriften für erlaubnispflichtige Tätigkeiten. Der Name der Person auf einer Aufzeichnung ist, was eingegeben wurde, kein Identitätsnachweis.</translation>
+Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschriften und die für die Tätigkeit vorgeschriebene Sachkunde. Der Name der Person auf einer Aufzeichnung ist, was eingegeben wurde, kein Identitätsnachweis.</translation>
         </message>
     </context>
     <context>
@@ -8895,7 +8895,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Bottle, mL</source>
-            <translation>Flasche, mL</translation>
+            <translation>Gebinde, mL</translation>
         </message>
         <message>
             <source>Contents of the bottle (mL)</source>
@@ -8907,7 +8907,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Window, undiluted, in g/L</source>
-            <translation>Fenster, unverdünnt, in g/L</translation>
+            <translation>Messfenster, unverdünnt, in g/L</translation>
         </message>
         <message>
             <source>Factor: g/L for a net signal of 1</source>
@@ -8923,7 +8923,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Tubes that a bottle serves</source>
-            <translation>Ansätze, für die eine Flasche reicht</translation>
+            <translation>Ansätze, für die ein Gebinde reicht</translation>
         </message>
     </context>
     <context>
@@ -9204,7 +9204,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>change of lot, standard or control</source>
-            <translation>Wechsel von Charge, Standard oder Kontrolle</translation>
+            <translation>Wechsel von Charge, Standard oder Kontrollprobe</translation>
         </message>
         <message>
             <source>Key of the chart</source>
@@ -9250,7 +9250,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Version %1, saved by %2, %3.</source>
-            <translation>Version %1, gespeichert von %2, %3.</translation>
+            <translation>Version %1, gespeichert von %2, %3.</translation>
         </message>
         <message>
             <source>Not saved yet: these are the usual settings.</source>
@@ -9350,7 +9350,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Version %1 for all materials together, saved by %2, %3. It holds for this one until its own settings are saved.</source>
-            <translation>Version %1 für alle Materialien zusammen, gespeichert von %2, %3. Sie gilt für dieses, bis seine eigenen Einstellungen gespeichert sind.</translation>
+            <translation>Version %1 für alle Materialien zusammen, gespeichert von %2, %3. Sie gilt für dieses, bis seine eigenen Einstellungen gespeichert sind.</translation>
         </message>
         <message>
             <source>It was saved with fewer values than limits need; here their number is raised.</source>
@@ -9425,7 +9425,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>For the budgets: standard uncertainty (k = 1) of %1.</source>
-            <translation>Für die Budgets: Standardunsicherheit (k = 1) %1.</translation>
+            <translation>Für die Budgets: Standardunsicherheit (k = 1) %1.</translation>
         </message>
         <message>
             <source>Back to the item  Esc</source>
@@ -9638,6 +9638,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>Absorbance</source>
             <translation>Extinktion</translation>
         </message>
+        <message>
+            <source>not a reading</source>
+            <translation>keine Ablesung</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ComparedRunsModel</name>
@@ -9712,7 +9716,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>version %1</source>
-            <translation>Version %1</translation>
+            <translation>Version %1</translation>
         </message>
         <message>
             <source>Fields that differ between %1 and %2: %3. Enter on a version opens it.</source>
@@ -9720,7 +9724,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Version %1</source>
-            <translation>Version %1</translation>
+            <translation>Version %1</translation>
         </message>
     </context>
     <context>
@@ -9964,7 +9968,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>This becomes revision %1. %2</source>
-            <translation>Das wird Revision %1. %2</translation>
+            <translation>Das wird Revision %1. %2</translation>
         </message>
         <message>
             <source>The run was not accepted: first decide on %1, which must be investigated.</source>
@@ -10035,11 +10039,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>revision %1, signed as %2</source>
-            <translation>Revision %1, signiert als %2</translation>
+            <translation>Revision %1, signiert als %2</translation>
         </message>
         <message>
             <source>revision %1, unsigned</source>
-            <translation>Revision %1, nicht signiert</translation>
+            <translation>Revision %1, nicht signiert</translation>
         </message>
         <message>
             <source>%1 (%2)</source>
@@ -10055,7 +10059,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Put back on the bench by %1, %2 (%3); revision %4 begins</source>
-            <translation>Wieder in Arbeit genommen von %1, %2 (%3); Revision %4 beginnt</translation>
+            <translation>Wieder in Arbeit genommen von %1, %2 (%3); Revision %4 beginnt</translation>
         </message>
         <message>
             <source>%1: %2 %3 by %4</source>
@@ -10314,12 +10318,12 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Aus der Methode</translation>
         </message>
         <message>
-            <source>Times</source>
-            <translation>Mal</translation>
-        </message>
-        <message>
             <source>this method</source>
             <translation>diese Methode</translation>
+        </message>
+        <message>
+            <source>Factor</source>
+            <translation>Faktor</translation>
         </message>
     </context>
     <context>
@@ -10968,7 +10972,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Relative standard uncertainty of a volume (k = 1), in %</source>
-            <translation>Relative Standardunsicherheit eines Volumens (k = 1), in %</translation>
+            <translation>Relative Standardunsicherheit eines Volumens (k = 1), in %</translation>
         </message>
         <message>
             <source>Volumetric flask</source>
@@ -10984,7 +10988,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Relative standard uncertainty of the volume (k = 1), in %</source>
-            <translation>Relative Standardunsicherheit des Volumens (k = 1), in %</translation>
+            <translation>Relative Standardunsicherheit des Volumens (k = 1), in %</translation>
         </message>
         <message>
             <source>Pipettes and flasks</source>
@@ -10992,7 +10996,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Dilutions are planned with these, and their uncertainties go into the budgets. u: relative standard uncertainty (k = 1) of a volume. %1</source>
-            <translation>Verdünnungen werden damit geplant, und die Unsicherheiten gehen in die Budgets ein. u: relative Standardunsicherheit (k = 1) eines Volumens. %1</translation>
+            <translation>Verdünnungen werden damit geplant, und die Unsicherheiten gehen in die Budgets ein. u: relative Standardunsicherheit (k = 1) eines Volumens. %1</translation>
         </message>
         <message>
             <source>Pipettes</source>
@@ -11354,7 +11358,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Standard uncertainty (k = 1) of %1.</source>
-            <translation>Standardunsicherheit (k = 1) %1.</translation>
+            <translation>Standardunsicherheit (k = 1) %1.</translation>
         </message>
         <message>
             <source>Source: %1.</source>
@@ -12002,7 +12006,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Version %1, saved by %2, %3.</source>
-            <translation>Version %1, gespeichert von %2, %3.</translation>
+            <translation>Version %1, gespeichert von %2, %3.</translation>
         </message>
         <message>
             <source>Plans made from now on go by it; racks on the bench keep theirs.</source>
@@ -12030,7 +12034,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>There is nothing to save: version %1 says exactly this.</source>
-            <translation>Es gibt nichts zu speichern: Version %1 sagt genau das.</translation>
+            <translation>Es gibt nichts zu speichern: Version %1 sagt genau das.</translation>
         </message>
         <message>
             <source>everything as it stood here</source>
@@ -12388,7 +12392,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Version %1, saved by %2, %3. The versions before it stay on record.</source>
-            <translation>Version %1, gespeichert von %2, %3. Die Versionen davor bleiben verzeichnet.</translation>
+            <translation>Version %1, gespeichert von %2, %3. Die Versionen davor bleiben verzeichnet.</translation>
         </message>
         <message>
             <source>A limit of a product that is not saved yet</source>
@@ -12408,7 +12412,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Version %1, saved by %2, %3.</source>
-            <translation>Version %1, gespeichert von %2, %3.</translation>
+            <translation>Version %1, gespeichert von %2, %3.</translation>
         </message>
     </context>
     <context>
@@ -12609,16 +12613,16 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Wie es bei der Anmeldung der Proben heißt.</translation>
         </message>
         <message>
-            <source>A result is judged as: %1, %2 in %3.</source>
-            <translation>Ein Ergebnis wird beurteilt nach: %1, %2 in %3.</translation>
-        </message>
-        <message>
             <source>Back to the list  Esc</source>
             <translation>Zurück zur Liste  Esc</translation>
         </message>
         <message>
             <source>The date of the source, or the day it was read, as %1.</source>
             <translation>Der Tag, von dem die Quelle ist oder an dem sie gelesen wurde, z. B. %1.</translation>
+        </message>
+        <message>
+            <source>Judged: %1 in %2, %3.</source>
+            <translation>Beurteilt wird: %1 in %2, %3.</translation>
         </message>
     </context>
     <context>
@@ -12669,7 +12673,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Inside only up to the guard band before the limit, outside beyond the limit; between the two it cannot be decided.</source>
-            <translation>Innerhalb nur, wenn mindestens das Schutzband zum Grenzwert frei bleibt; außerhalb jenseits des Grenzwerts; dazwischen nicht entscheidbar.</translation>
+            <translation>Innerhalb, wenn der Abstand zum Grenzwert mindestens das Schutzband beträgt; außerhalb jenseits des Grenzwerts; dazwischen nicht entscheidbar.</translation>
         </message>
         <message>
             <source>Inside up to the limit, outside only from the guard band beyond it; between the two it cannot be decided.</source>
@@ -12677,7 +12681,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Inside only up to the guard band before the limit, outside only from the guard band beyond it; between the two it cannot be decided.</source>
-            <translation>Innerhalb nur, wenn mindestens das Schutzband zum Grenzwert frei bleibt; außerhalb erst mehr als das Schutzband jenseits des Grenzwerts; dazwischen nicht entscheidbar.</translation>
+            <translation>Innerhalb, wenn der Abstand zum Grenzwert mindestens das Schutzband beträgt; außerhalb erst mehr als das Schutzband jenseits des Grenzwerts; dazwischen nicht entscheidbar.</translation>
         </message>
     </context>
     <context>
@@ -12868,7 +12872,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Give the photometer a name to remember it by.</source>
-            <translation>Dem Photometer einen Namen geben, um es zu speichern.</translation>
+            <translation>Mit einem Namen wird das Photometer für das nächste Mal gemerkt.</translation>
         </message>
         <message>
             <source>Connect before readings are taken.</source>
@@ -13244,10 +13248,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Bestandsliste</translation>
         </message>
         <message>
-            <source>What it touched as &amp;CSV…</source>
-            <translation>&amp;Betroffenes als CSV…</translation>
-        </message>
-        <message>
             <source>Every run that took from it and every result: for the day when the supplier recalls it.</source>
             <translation>Jeder Lauf, der daraus entnahm, und jedes Ergebnis: für den Tag, an dem der Lieferant die Charge zurückruft.</translation>
         </message>
@@ -13374,6 +13374,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Left according to the ledger: %1; taken, keyed by hand: %2; ticked in runs: none.</source>
             <translation>Laut Bestandsliste übrig: %1; von Hand eingetragene Entnahme: %2; in Läufen abgehakt: keine.</translation>
+        </message>
+        <message>
+            <source>Runs and results concerned, as &amp;CSV…</source>
+            <translation>&amp;Betroffene Läufe und Ergebnisse als CSV…</translation>
         </message>
     </context>
     <context>
@@ -13779,16 +13783,16 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Name</translation>
         </message>
         <message>
-            <source>Id</source>
-            <translation>Kennung</translation>
-        </message>
-        <message>
             <source>made from the name</source>
             <translation>aus dem Namen gebildet</translation>
         </message>
         <message>
             <source>Source</source>
             <translation>Quelle</translation>
+        </message>
+        <message>
+            <source>ID</source>
+            <translation>Kennung</translation>
         </message>
     </context>
     <context>
@@ -14347,7 +14351,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>What your laboratory knows of one method, from its validation say. A number here comes before the photometer's and the glassware's, in every run by that method that is planned from now on; an empty cell leaves it to them. Standard uncertainties (k = 1); the source is needed. %1</source>
-            <translation>Was das Labor von einer Methode weiß, etwa aus ihrer Validierung. Eine Zahl hier geht denen des Photometers und der Volumenmessgeräte vor, in jedem Lauf nach dieser Methode, der ab jetzt geplant wird; eine leere Zelle überlässt es ihnen. Standardunsicherheiten (k = 1); die Quelle ist nötig. %1</translation>
+            <translation>Was das Labor von einer Methode weiß, etwa aus ihrer Validierung. Eine Zahl hier geht denen des Photometers und der Volumenmessgeräte vor, in jedem Lauf nach dieser Methode, der ab jetzt geplant wird; eine leere Zelle überlässt es ihnen. Standardunsicherheiten (k = 1); die Quelle ist nötig. %1</translation>
         </message>
     </context>
     <context>
@@ -14390,7 +14394,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Version %1, %2, %3; runs: %4</source>
-            <translation>Version %1, %2, %3; Läufe: %4</translation>
+            <translation>Version %1, %2, %3; Läufe: %4</translation>
         </message>
         <message>
             <source>&amp;Reason to use it again</source>
@@ -14675,12 +14679,12 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Läufe</translation>
         </message>
         <message>
-            <source>Id</source>
-            <translation>Kennung</translation>
-        </message>
-        <message>
             <source>What was changed and why</source>
             <translation>Was geändert wurde und warum</translation>
+        </message>
+        <message>
+            <source>ID</source>
+            <translation>Kennung</translation>
         </message>
     </context>
     <context>
@@ -15196,11 +15200,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>u of one reading (k = 1)</source>
-            <translation>u einer Ablesung (k = 1)</translation>
+            <translation>u einer Ablesung (k = 1)</translation>
         </message>
         <message>
             <source>u of the path length (k = 1)</source>
-            <translation>u der Schichtdicke (k = 1)</translation>
+            <translation>u der Schichtdicke (k = 1)</translation>
         </message>
         <message>
             <source>%</source>
@@ -16240,7 +16244,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Made: %1 (k = 2).</source>
-            <translation>Hergestellt: %1 (k = 2).</translation>
+            <translation>Hergestellt: %1 (k = 2).</translation>
         </message>
         <message>
             <source>Largest contribution to its uncertainty: %1, %2 of the variance.</source>
@@ -16252,7 +16256,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>A weighing: %1. u is a standard uncertainty (k = 1).</source>
-            <translation>Eine Wägung: %1. u ist eine Standardunsicherheit (k = 1).</translation>
+            <translation>Eine Wägung: %1. u ist eine Standardunsicherheit (k = 1).</translation>
         </message>
         <message>
             <source>The use-by date of %1, %2, is past.</source>
@@ -16307,7 +16311,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <name>plateau::ui::PreparationView</name>
         <message>
             <source>Strength when made (k = 2)</source>
-            <translation>Gehalt bei Herstellung (k = 2)</translation>
+            <translation>Gehalt bei Herstellung (k = 2)</translation>
         </message>
         <message>
             <source>Share of the variance: %1</source>
@@ -16364,10 +16368,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Purity</source>
             <translation>Reinheit</translation>
-        </message>
-        <message>
-            <source>Water</source>
-            <translation>Wasser</translation>
         </message>
         <message>
             <source>Molar mass</source>
@@ -16460,6 +16460,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Back to the list  Esc</source>
             <translation>Zurück zur Liste  Esc</translation>
+        </message>
+        <message>
+            <source>Moisture</source>
+            <translation>Feuchte</translation>
         </message>
     </context>
     <context>
@@ -16585,7 +16589,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1, version %2, tubes: %3</source>
-            <translation>%1, Version %2, Ansätze: %3</translation>
+            <translation>%1, Version %2, Ansätze: %3</translation>
         </message>
         <message>
             <source>Typed and not stored, so not in the results: %1. Go to it under %2 and store it, or leave it with Esc.</source>
@@ -17028,11 +17032,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1, version %2, started %3, %4, revision %5</source>
-            <translation>%1, Version %2, begonnen %3, %4, Revision %5</translation>
+            <translation>%1, Version %2, begonnen %3, %4, Revision %5</translation>
         </message>
         <message>
             <source>Locked. R&amp;eason to put it back on the bench, where revision %1 begins</source>
-            <translation>Gesperrt. Grund, den Lauf wieder in Arbeit &amp;zu nehmen; damit beginnt Revision %1</translation>
+            <translation>Gesperrt. Grund, den Lauf wieder in Arbeit &amp;zu nehmen; damit beginnt Revision %1</translation>
         </message>
         <message>
             <source>%1: on the bench now</source>
@@ -17040,11 +17044,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>This is revision %1 as it was decided; the run is on the bench again, and no revision stands.</source>
-            <translation>Das ist Revision %1, wie entschieden wurde; der Lauf ist wieder in Arbeit, und keine Revision gilt.</translation>
+            <translation>Das ist Revision %1, wie entschieden wurde; der Lauf ist wieder in Arbeit, und keine Revision gilt.</translation>
         </message>
         <message>
             <source>This is revision %1 as it was decided; revision %2 stands.</source>
-            <translation>Das ist Revision %1, wie entschieden wurde; es gilt Revision %2.</translation>
+            <translation>Das ist Revision %1, wie entschieden wurde; es gilt Revision %2.</translation>
         </message>
         <message>
             <source>Choose a result in the table first; its trend is shown.</source>
@@ -17052,7 +17056,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>This program calculates other numbers from the stored readings than version %1 did when the run was decided on. The new ones are shown.</source>
-            <translation>Dieses Programm berechnet aus den gespeicherten Ablesungen andere Zahlen als Version %1, als über den Lauf entschieden wurde. Gezeigt sind die neuen.</translation>
+            <translation>Dieses Programm berechnet aus den gespeicherten Ablesungen andere Zahlen als Version %1, als über den Lauf entschieden wurde. Gezeigt sind die neuen.</translation>
         </message>
         <message>
             <source>Say who puts it back: type a name.</source>
@@ -17079,7 +17083,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Who did what</source>
-            <translation>Wer was tat</translation>
+            <translation>Wer hat was getan</translation>
         </message>
         <message>
             <source>Intact, and kept</source>
@@ -17933,7 +17937,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <name>plateau::ui::ReportedResult</name>
         <message>
             <source>run %1, revision %2</source>
-            <translation>Lauf %1, Revision %2</translation>
+            <translation>Lauf %1, Revision %2</translation>
         </message>
         <message>
             <source>in the mean</source>
@@ -18601,14 +18605,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Standard</translation>
         </message>
         <message>
-            <source>From day</source>
-            <translation>Von Tag</translation>
-        </message>
-        <message>
-            <source>To day</source>
-            <translation>Bis Tag</translation>
-        </message>
-        <message>
             <source>State</source>
             <translation>Status</translation>
         </message>
@@ -18659,6 +18655,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Choose what the result is for, so that its value counts.</source>
             <translation>Wählen, wovon das Ergebnis ist, damit der Wert zählt.</translation>
+        </message>
+        <message>
+            <source>From</source>
+            <translation>Von</translation>
+        </message>
+        <message>
+            <source>To</source>
+            <translation>Bis</translation>
         </message>
     </context>
     <context>
@@ -20095,10 +20099,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Eingegangen am</translation>
         </message>
         <message>
-            <source>From</source>
-            <translation>Von</translation>
-        </message>
-        <message>
             <source>%1: take (mL)</source>
             <translation>%1: Entnahme (mL)</translation>
         </message>
@@ -20117,6 +20117,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Factor</source>
             <translation>Faktor</translation>
+        </message>
+        <message>
+            <source>Received from</source>
+            <translation>Einsender</translation>
         </message>
     </context>
     <context>
@@ -20708,7 +20712,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Relative standard uncertainty (k = 1), from its recipe or its certificate. It counts where the run is calibrated by its standard.</source>
-            <translation>Relative Standardunsicherheit (k = 1), aus Vorschrift oder Zertifikat. Sie zählt, wo der Lauf über seinen Standard kalibriert wird.</translation>
+            <translation>Relative Standardunsicherheit (k = 1), aus Vorschrift oder Zertifikat. Sie zählt, wo der Lauf über seinen Standard kalibriert wird.</translation>
         </message>
         <message>
             <source>Loss of strength</source>
@@ -20898,7 +20902,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Strength when made (k = 2)</source>
-            <translation>Bei Herstellung (k = 2)</translation>
+            <translation>Bei Herstellung (k = 2)</translation>
         </message>
         <message>
             <source>Made</source>
@@ -20991,14 +20995,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>am Photometer</translation>
         </message>
         <message>
-            <source>f&amp;rom</source>
-            <translation>v&amp;on</translation>
-        </message>
-        <message>
-            <source>to</source>
-            <translation>bis</translation>
-        </message>
-        <message>
             <source>all of them</source>
             <translation>alle</translation>
         </message>
@@ -21026,6 +21022,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>%1 is not a date yet: write it as %2.</source>
             <translation>%1 ist noch kein Tag: schreiben wie %2.</translation>
         </message>
+        <message>
+            <source>F&amp;rom</source>
+            <translation>V&amp;on</translation>
+        </message>
+        <message>
+            <source>To</source>
+            <translation>Bis</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::SubstanceForm</name>
@@ -21051,7 +21055,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Mois&amp;ture, not in the formula (%)</source>
-            <translation>&amp;Wasser über die Formel hinaus (%)</translation>
+            <translation>Feuchte (ohne Kristall&amp;wasser) (%)</translation>
         </message>
         <message>
             <source>&amp;Molar mass, incl. water of crystallisation (g/mol)</source>
@@ -21068,10 +21072,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>&amp;Reason for the change</source>
             <translation>Grund der &amp;Änderung</translation>
-        </message>
-        <message>
-            <source>Of the substance without the water below.</source>
-            <translation>Der Substanz ohne das Wasser unten.</translation>
         </message>
         <message>
             <source>&amp;Store it in the book</source>
@@ -21091,15 +21091,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Purity, half-width ± (%)</source>
-            <translation>Reinheit, halbe Breite ± (%)</translation>
-        </message>
-        <message>
-            <source>Water, half-width ± (%)</source>
-            <translation>Wasser, halbe Breite ± (%)</translation>
+            <translation>Reinheit, Halbbreite ± (%)</translation>
         </message>
         <message>
             <source>Half of the width in which the value lies for certain, as a certificate states it; taken as a rectangular distribution.</source>
-            <translation>Die halbe Breite des Bereichs, in dem der Wert sicher liegt, wie ein Zertifikat sie nennt; als Rechteckverteilung genommen.</translation>
+            <translation>Die Halbbreite des Bereichs, in dem der Wert sicher liegt, wie ein Zertifikat sie nennt; als Rechteckverteilung genommen.</translation>
         </message>
         <message>
             <source>Back  Esc</source>
@@ -21108,6 +21104,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>As %1, or a month as %2. Empty where none is stated.</source>
             <translation>Wie %1, oder ein Monat wie %2. Leer, wo keiner angegeben ist.</translation>
+        </message>
+        <message>
+            <source>Moisture, half-width ± (%)</source>
+            <translation>Feuchte, Halbbreite ± (%)</translation>
+        </message>
+        <message>
+            <source>Of the substance without the moisture below.</source>
+            <translation>Der Substanz ohne die Feuchte unten.</translation>
         </message>
     </context>
     <context>
@@ -21365,7 +21369,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>revision %1</source>
-            <translation>Revision %1</translation>
+            <translation>Revision %1</translation>
         </message>
         <message numerus="yes">
             <source>%n sample(s) to repeat</source>
@@ -21543,16 +21547,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>We&amp;r</translation>
         </message>
         <message>
-            <source>Wha&amp;t</source>
-            <translation>&amp;Was</translation>
-        </message>
-        <message>
             <source>Fro&amp;m</source>
             <translation>&amp;Von</translation>
-        </message>
-        <message>
-            <source>unti&amp;l</source>
-            <translation>&amp;Bis</translation>
         </message>
         <message>
             <source>&amp;Run number</source>
@@ -21577,6 +21573,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Looked through what was done since %1; "Older ones too" goes on from there.</source>
             <translation>Durchsucht ist, was seit %1 geschah; „Auch ältere“ sucht von da an weiter zurück.</translation>
+        </message>
+        <message>
+            <source>Wh&amp;at</source>
+            <translation>&amp;Was</translation>
+        </message>
+        <message>
+            <source>&amp;To</source>
+            <translation>&amp;Bis</translation>
         </message>
     </context>
     <context>
@@ -21691,7 +21695,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>lot put in its place</source>
-            <translation>Charge an ihren Platz gestellt</translation>
+            <translation>Charge eingelagert</translation>
         </message>
         <message>
             <source>lot opened</source>
@@ -21864,7 +21868,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <name>plateau::ui::UncertaintyForm</name>
         <message>
             <source>Standard uncertainties (k = 1)</source>
-            <translation>Standardunsicherheiten (k = 1)</translation>
+            <translation>Standardunsicherheiten (k = 1)</translation>
         </message>
         <message>
             <source>Absorbance, each reading</source>
@@ -22154,6 +22158,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>repeat of run %1 (%2)</source>
             <translation>Wiederholung von Lauf %1 (%2)</translation>
         </message>
+        <message>
+            <source>%1</source>
+            <comment>the title of a check amid a sentence, where a capital would be odd</comment>
+            <translation>„%1“</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::WeighingForm</name>
@@ -22227,7 +22236,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Molar mass as weighed: a monohydrate with its water. u: standard uncertainty (k = 1).</source>
-            <translation>Molare Masse wie eingewogen: ein Monohydrat mit seinem Wasser. u: Standardunsicherheit (k = 1).</translation>
+            <translation>Molare Masse wie eingewogen: ein Monohydrat mit seinem Wasser. u: Standardunsicherheit (k = 1).</translation>
         </message>
         <message>
             <source>Wear what your local safety rules and the supplier's sheet ask for; they come first.</source>
@@ -22247,7 +22256,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Made: %1 ± %2 (k = 2), a standard uncertainty of %3.</source>
-            <translation>Hergestellt: %1 ± %2 (k = 2), eine Standardunsicherheit von %3.</translation>
+            <translation>Hergestellt: %1 ± %2 (k = 2), eine Standardunsicherheit von %3.</translation>
         </message>
         <message>
             <source>Largest contribution to it: %1, %2 of the variance.</source>

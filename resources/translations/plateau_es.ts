@@ -105,7 +105,7 @@
         </message>
         <message>
             <source>Months of an invented laboratory are being made …</source>
-            <translation>Se están creando meses de un laboratorio inventado …</translation>
+            <translation>Se están creando meses de un laboratorio inventado…</translation>
         </message>
         <message>
             <source>sample notebook, a copy that is thrown away; everybody in it signs with the passphrase %1</source>
@@ -1557,10 +1557,6 @@
             <translation>algunas</translation>
         </message>
         <message>
-            <source>worst of %1</source>
-            <translation>caso más cercano al límite, de %1</translation>
-        </message>
-        <message>
             <source>laboratory's rule</source>
             <translation>regla del laboratorio</translation>
         </message>
@@ -2297,6 +2293,10 @@
             <source>Blanks read: %1.</source>
             <translation>Blancos leídos: %1.</translation>
         </message>
+        <message>
+            <source>%1 (of %2 nearest its limit)</source>
+            <translation>%1 (de %2, lo más cercano a su límite)</translation>
+        </message>
     </context>
     <context>
         <name>plateau::evaluation::Compliance</name>
@@ -2342,7 +2342,7 @@
         </message>
         <message>
             <source>cannot be decided against %1: %2</source>
-            <translation>no se puede decidir frente a %1: %2</translation>
+            <translation>no se puede decidir (límite: %1): %2</translation>
         </message>
         <message>
             <source>below the threshold</source>
@@ -2374,11 +2374,11 @@
         </message>
         <message>
             <source>probability %1 that the true value lies beyond the limit, if it is normally distributed about the result</source>
-            <translation>probabilidad %1 de que el valor verdadero esté más allá del límite, si se distribuye normalmente en torno al resultado</translation>
+            <translation>probabilidad de que el valor verdadero esté más allá del límite, si se distribuye normalmente en torno al resultado: %1</translation>
         </message>
         <message>
             <source>probability %1 that the true value lies beyond the limit, if it is distributed about the result as Student's t with %2 degrees of freedom</source>
-            <translation>probabilidad %1 de que el valor verdadero esté más allá del límite, si se distribuye en torno al resultado como la t de Student con %2 grados de libertad</translation>
+            <translation>probabilidad de que el valor verdadero esté más allá del límite, si se distribuye en torno al resultado como la t de Student con %2 grados de libertad: %1</translation>
         </message>
         <message>
             <source>the result is given in %1</source>
@@ -2390,7 +2390,7 @@
         </message>
         <message>
             <source>%1: %2 against %3 (%4)</source>
-            <translation>%1: %2 frente a %3 (%4)</translation>
+            <translation>%1: %2; límite: %3 (%4)</translation>
         </message>
     </context>
     <context>
@@ -3119,10 +3119,6 @@
             <translation>Formato</translation>
         </message>
         <message>
-            <source>Id</source>
-            <translation>Id</translation>
-        </message>
-        <message>
             <source>Version</source>
             <translation>Versión</translation>
         </message>
@@ -3454,6 +3450,10 @@
             <source> to </source>
             <translation> a </translation>
         </message>
+        <message>
+            <source>ID</source>
+            <translation>ID</translation>
+        </message>
     </context>
     <context>
         <name>plateau::exchange::MethodLibrary</name>
@@ -3687,7 +3687,7 @@
         </message>
         <message>
             <source>expected a number or a list of timed readings, found %1; leave out a reading that has not been taken yet</source>
-            <translation>se esperaba un número o una lista de lecturas con hora, se encontró %1; omita una lectura que aún no se ha tomado</translation>
+            <translation>se esperaba un número o una lista de lecturas con sus minutos, se encontró %1; omita una lectura que aún no se ha tomado</translation>
         </message>
         <message>
             <source>expected an object of readings, as {"A1": 0.102}, found %1</source>
@@ -3762,7 +3762,7 @@
         </message>
         <message>
             <source>Swirl enzyme suspensions before every series; don't shake them to a foam.</source>
-            <translation>Agite suavemente las suspensiones de enzimas antes de cada serie; no las agite hasta hacer espuma.</translation>
+            <translation>Agite suavemente las suspensiones de enzimas antes de cada tanda; no las agite hasta hacer espuma.</translation>
         </message>
         <message>
             <source>Potassium hexacyanoferrate(II) must not meet strong acid: hydrogen cyanide may form. Keep this clarification and acid deproteinisation apart, in the flask and in the waste.</source>
@@ -4562,7 +4562,7 @@
         </message>
         <message>
             <source>Amyloglucosidase holds some D-glucose of its own: digest a blank with every series.</source>
-            <translation>La amiloglucosidasa contiene algo de D-glucosa propia: digiera un blanco con cada serie.</translation>
+            <translation>La amiloglucosidasa contiene algo de D-glucosa propia: digiera un blanco con cada tanda.</translation>
         </message>
         <message>
             <source>By the starch, or its breakdown products, expected: above 70 % weigh 0.35 to 0.4 g, 20 to 70 % at most 0.5 g, 5 to 20 % at most 1 g, below 5 % at most 2 g; make up to 500, 500, 250 and 200 mL (same Regulation). Digest as the Regulation says. Enter mass and flask volume with the sample.</source>
@@ -4710,7 +4710,7 @@
         </message>
         <message>
             <source>The enzyme absorbs at 265 nm itself: every series needs blanks.</source>
-            <translation>La propia enzima absorbe a 265 nm: cada serie necesita blancos.</translation>
+            <translation>La propia enzima absorbe a 265 nm: cada tanda necesita blancos.</translation>
         </message>
         <message>
             <source>Dehydroascorbic acid does not count unless it was reduced before.</source>
@@ -4862,7 +4862,7 @@
         </message>
         <message>
             <source>OIV-MA-AS313-11 (R2009), L-malic acid, enzymatic method, sections 3.3 to 5 (French text): volumes of buffer, NAD, water, GOT and sample, the first reading after about 3 min, and the range of 30 to 350 mg/L in the pipetted solution, below it up to 1 mL of sample. Molar mass: OIV resolution OENO 30/2004. From memory: the 0.01 mL of L-malate dehydrogenase, the second reading after 5 to 10 min, the difference A2 - A1 less that of the blank, the identity of the absorptivities (6180, 6300 and 3400 L/(mol cm), as in the Russian standard for citric acid in juices, document 1200102279, section 8). The signal window is that range in absorbance at 340 nm, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the absorbance limit, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation>OIV-MA-AS313-11 (R2009), ácido L-málico, método enzimático, apartados 3.3 a 5 (texto francés): volúmenes de tampón, NAD, agua, GOT y muestra, la primera lectura a los 3 min aproximadamente y el intervalo de 30 a 350 mg/L en la disolución pipeteada (por debajo de él, hasta 1 mL de muestra). Masa molar: resolución OENO 30/2004 de la OIV. De memoria: los 0,01 mL de L-malato deshidrogenasa, la segunda lectura después de 5 a 10 min, la diferencia A2 − A1 menos la del blanco, la identidad de las absortividades (6180, 6300 y 3400 L/(mol cm), como en la norma rusa para ácido cítrico en zumos, documento 1200102279, apartado 8). El intervalo de medida es ese intervalo en absorbancia a 340 nm, según cálculo propio. Práctica habitual, sin fuente: los límites de las esperas en torno a los tiempos indicados, la absorbancia máxima, los límites de aceptación, la pérdida del patrón, el número habitual de tubos, el intervalo típico, interferencias, preparación de la muestra y precauciones cuando no indican ninguna fuente.</translation>
+            <translation>OIV-MA-AS313-11 (R2009), ácido L-málico, método enzimático, apartados 3.3 a 5 (texto francés): volúmenes de tampón, NAD, agua, GOT y muestra, la primera lectura a los 3 min aproximadamente y el intervalo de 30 a 350 mg/L en la disolución pipeteada (por debajo de él, hasta 1 mL de muestra). Masa molar: resolución OENO 30/2004 de la OIV. De memoria: los 0,01 mL de L-malato deshidrogenasa, la segunda lectura después de 5 a 10 min, la diferencia A2 − A1 menos la del blanco, a qué corresponden las absortividades (6180, 6300 y 3400 L/(mol cm), como en la norma rusa para ácido cítrico en zumos, documento 1200102279, apartado 8). El intervalo de medida es ese intervalo en absorbancia a 340 nm, según cálculo propio. Práctica habitual, sin fuente: los límites de las esperas en torno a los tiempos indicados, la absorbancia máxima, los límites de aceptación, la pérdida del patrón, el número habitual de tubos, el intervalo típico, interferencias, preparación de la muestra y precauciones cuando no indican ninguna fuente.</translation>
         </message>
         <message>
             <source>L-malate dehydrogenase turns L-malate and NAD into oxaloacetate and NADH. That equilibrium lies on the side of malate; the transaminase GOT pulls it over by taking the oxaloacetate away with L-glutamate. One NADH for each L-malate; the absorbance rises.</source>
@@ -4966,7 +4966,7 @@
         </message>
         <message>
             <source>The enzyme uses NADPH slowly without nitrate: run blanks in every series, read at the same time in every tube, or read a series and extrapolate.</source>
-            <translation>La enzima consume NADPH lentamente aun sin nitrato: incluya blancos en cada serie, lea todos los tubos tras el mismo tiempo, o lea una serie y extrapole.</translation>
+            <translation>La enzima consume NADPH lentamente aun sin nitrato: incluya blancos en cada tanda, lea todos los tubos tras el mismo tiempo, o lea una serie y extrapole.</translation>
         </message>
         <message>
             <source>Glassware and filters rinsed with nitric acid or tap water hold nitrate.</source>
@@ -7650,14 +7650,6 @@
             <translation>válido hasta según regla propia</translation>
         </message>
         <message>
-            <source>water (%)</source>
-            <translation>agua (%)</translation>
-        </message>
-        <message>
-            <source>water, plus or minus (%)</source>
-            <translation>agua, más o menos (%)</translation>
-        </message>
-        <message>
             <source>%1, made from %2</source>
             <translation>%1, preparado a partir de %2</translation>
         </message>
@@ -7689,6 +7681,14 @@
         <message>
             <source>mark of a dilution</source>
             <translation>marca de una dilución</translation>
+        </message>
+        <message>
+            <source>moisture (%)</source>
+            <translation>humedad (%)</translation>
+        </message>
+        <message>
+            <source>moisture, plus or minus (%)</source>
+            <translation>humedad, más o menos (%)</translation>
         </message>
     </context>
     <context>
@@ -9250,7 +9250,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Version %1, saved by %2, %3.</source>
-            <translation>Versión %1, guardada por %2, %3.</translation>
+            <translation>Versión %1, guardada por %2, %3.</translation>
         </message>
         <message>
             <source>Not saved yet: these are the usual settings.</source>
@@ -9350,7 +9350,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Version %1 for all materials together, saved by %2, %3. It holds for this one until its own settings are saved.</source>
-            <translation>Versión %1 para todos los materiales juntos, guardada por %2, %3. Vale para este hasta que se guarden sus propios ajustes.</translation>
+            <translation>Versión %1 para todos los materiales juntos, guardada por %2, %3. Vale para este hasta que se guarden sus propios ajustes.</translation>
         </message>
         <message>
             <source>It was saved with fewer values than limits need; here their number is raised.</source>
@@ -9425,7 +9425,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>For the budgets: standard uncertainty (k = 1) of %1.</source>
-            <translation>Incertidumbre típica para los balances (k = 1): %1.</translation>
+            <translation>Incertidumbre típica para los balances (k = 1): %1.</translation>
         </message>
         <message>
             <source>Back to the item  Esc</source>
@@ -9638,6 +9638,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <source>Absorbance</source>
             <translation>Absorbancia</translation>
         </message>
+        <message>
+            <source>not a reading</source>
+            <translation>no es una lectura</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ComparedRunsModel</name>
@@ -9712,7 +9716,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>version %1</source>
-            <translation>versión %1</translation>
+            <translation>versión %1</translation>
         </message>
         <message>
             <source>Fields that differ between %1 and %2: %3. Enter on a version opens it.</source>
@@ -9720,7 +9724,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Version %1</source>
-            <translation>Versión %1</translation>
+            <translation>Versión %1</translation>
         </message>
     </context>
     <context>
@@ -9964,7 +9968,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>This becomes revision %1. %2</source>
-            <translation>Esto será la edición %1. %2</translation>
+            <translation>Esto será la edición %1. %2</translation>
         </message>
         <message>
             <source>The run was not accepted: first decide on %1, which must be investigated.</source>
@@ -10035,11 +10039,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>revision %1, signed as %2</source>
-            <translation>edición %1, firmada como %2</translation>
+            <translation>edición %1, firmada como %2</translation>
         </message>
         <message>
             <source>revision %1, unsigned</source>
-            <translation>edición %1, sin firmar</translation>
+            <translation>edición %1, sin firmar</translation>
         </message>
         <message>
             <source>%1 (%2)</source>
@@ -10055,7 +10059,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Put back on the bench by %1, %2 (%3); revision %4 begins</source>
-            <translation>Devuelta a la mesa por %1, %2 (%3); empieza la edición %4</translation>
+            <translation>Devuelta a la mesa por %1, %2 (%3); empieza la edición %4</translation>
         </message>
         <message>
             <source>%1: %2 %3 by %4</source>
@@ -10314,12 +10318,12 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Del método</translation>
         </message>
         <message>
-            <source>Times</source>
-            <translation>Veces</translation>
-        </message>
-        <message>
             <source>this method</source>
             <translation>este método</translation>
+        </message>
+        <message>
+            <source>Factor</source>
+            <translation>Factor</translation>
         </message>
     </context>
     <context>
@@ -10567,7 +10571,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Next check due</source>
-            <translation>Próxima verificación</translation>
+            <translation>Próxima comprobación</translation>
         </message>
         <message>
             <source>Volume</source>
@@ -10968,7 +10972,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Relative standard uncertainty of a volume (k = 1), in %</source>
-            <translation>Incertidumbre típica relativa de un volumen (k = 1), en %</translation>
+            <translation>Incertidumbre típica relativa de un volumen (k = 1), en %</translation>
         </message>
         <message>
             <source>Volumetric flask</source>
@@ -10984,7 +10988,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Relative standard uncertainty of the volume (k = 1), in %</source>
-            <translation>Incertidumbre típica relativa del volumen (k = 1), en %</translation>
+            <translation>Incertidumbre típica relativa del volumen (k = 1), en %</translation>
         </message>
         <message>
             <source>Pipettes and flasks</source>
@@ -10992,7 +10996,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Dilutions are planned with these, and their uncertainties go into the budgets. u: relative standard uncertainty (k = 1) of a volume. %1</source>
-            <translation>Con ellos se planifican las diluciones, y sus incertidumbres entran en los balances. u: incertidumbre típica relativa (k = 1) de un volumen. %1</translation>
+            <translation>Con ellos se planifican las diluciones, y sus incertidumbres entran en los balances. u: incertidumbre típica relativa (k = 1) de un volumen. %1</translation>
         </message>
         <message>
             <source>Pipettes</source>
@@ -11262,7 +11266,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Check</source>
-            <translation>Comprobación</translation>
+            <translation>N.º</translation>
         </message>
         <message>
             <source>What</source>
@@ -11354,7 +11358,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Standard uncertainty (k = 1) of %1.</source>
-            <translation>Incertidumbre típica (k = 1): %1.</translation>
+            <translation>Incertidumbre típica (k = 1): %1.</translation>
         </message>
         <message>
             <source>Source: %1.</source>
@@ -12002,7 +12006,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Version %1, saved by %2, %3.</source>
-            <translation>Versión %1, guardada por %2, %3.</translation>
+            <translation>Versión %1, guardada por %2, %3.</translation>
         </message>
         <message>
             <source>Plans made from now on go by it; racks on the bench keep theirs.</source>
@@ -12030,7 +12034,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>There is nothing to save: version %1 says exactly this.</source>
-            <translation>No hay nada que guardar: la versión %1 dice exactamente esto.</translation>
+            <translation>No hay nada que guardar: la versión %1 dice exactamente esto.</translation>
         </message>
         <message>
             <source>everything as it stood here</source>
@@ -12388,7 +12392,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Version %1, saved by %2, %3. The versions before it stay on record.</source>
-            <translation>Versión %1, guardada por %2, %3. Las versiones anteriores siguen registradas.</translation>
+            <translation>Versión %1, guardada por %2, %3. Las versiones anteriores siguen registradas.</translation>
         </message>
         <message>
             <source>A limit of a product that is not saved yet</source>
@@ -12408,7 +12412,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Version %1, saved by %2, %3.</source>
-            <translation>Versión %1, guardada por %2, %3.</translation>
+            <translation>Versión %1, guardada por %2, %3.</translation>
         </message>
     </context>
     <context>
@@ -12609,16 +12613,16 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Como se llama donde se registran las muestras.</translation>
         </message>
         <message>
-            <source>A result is judged as: %1, %2 in %3.</source>
-            <translation>Un resultado se juzga así: %1, %2 en %3.</translation>
-        </message>
-        <message>
             <source>Back to the list  Esc</source>
             <translation>Volver a la lista  Esc</translation>
         </message>
         <message>
             <source>The date of the source, or the day it was read, as %1.</source>
             <translation>La fecha de la fuente, o el día en que se leyó, p. ej. %1.</translation>
+        </message>
+        <message>
+            <source>Judged: %1 in %2, %3.</source>
+            <translation>Se juzga: %1 en %2, %3.</translation>
         </message>
     </context>
     <context>
@@ -13244,10 +13248,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Movimientos</translation>
         </message>
         <message>
-            <source>What it touched as &amp;CSV…</source>
-            <translation>Dónde se usó, en &amp;CSV…</translation>
-        </message>
-        <message>
             <source>Every run that took from it and every result: for the day when the supplier recalls it.</source>
             <translation>Cada tanda que tomó de él y cada resultado: para el día en que el proveedor lo retire del mercado.</translation>
         </message>
@@ -13374,6 +13374,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         <message>
             <source>Left according to the ledger: %1; taken, keyed by hand: %2; ticked in runs: none.</source>
             <translation>Quedan según los movimientos: %1; tomado y anotado a mano: %2; marcado en tandas: nada.</translation>
+        </message>
+        <message>
+            <source>Runs and results concerned, as &amp;CSV…</source>
+            <translation>Tandas y resultados afectados, en &amp;CSV…</translation>
         </message>
     </context>
     <context>
@@ -13779,16 +13783,16 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Nombre</translation>
         </message>
         <message>
-            <source>Id</source>
-            <translation>Id</translation>
-        </message>
-        <message>
             <source>made from the name</source>
             <translation>formado a partir del nombre</translation>
         </message>
         <message>
             <source>Source</source>
             <translation>Fuente</translation>
+        </message>
+        <message>
+            <source>ID</source>
+            <translation>ID</translation>
         </message>
     </context>
     <context>
@@ -14347,7 +14351,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>What your laboratory knows of one method, from its validation say. A number here comes before the photometer's and the glassware's, in every run by that method that is planned from now on; an empty cell leaves it to them. Standard uncertainties (k = 1); the source is needed. %1</source>
-            <translation>Lo que su laboratorio sabe de un método, por su validación, por ejemplo. Un número de aquí va antes que el del fotómetro y el del material volumétrico, en cada tanda con ese método que se planifique desde ahora; una celda vacía se lo deja a ellos. Incertidumbres típicas (k = 1); la fuente es necesaria. %1</translation>
+            <translation>Lo que su laboratorio sabe de un método, por su validación, por ejemplo. Un número de aquí va antes que el del fotómetro y el del material volumétrico, en cada tanda con ese método que se planifique desde ahora; una celda vacía se lo deja a ellos. Incertidumbres típicas (k = 1); la fuente es necesaria. %1</translation>
         </message>
     </context>
     <context>
@@ -14390,7 +14394,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Version %1, %2, %3; runs: %4</source>
-            <translation>Versión %1, %2, %3; tandas: %4</translation>
+            <translation>Versión %1, %2, %3; tandas: %4</translation>
         </message>
         <message>
             <source>&amp;Reason to use it again</source>
@@ -14675,12 +14679,12 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Tandas</translation>
         </message>
         <message>
-            <source>Id</source>
-            <translation>Id</translation>
-        </message>
-        <message>
             <source>What was changed and why</source>
             <translation>Qué se cambió y por qué</translation>
+        </message>
+        <message>
+            <source>ID</source>
+            <translation>ID</translation>
         </message>
     </context>
     <context>
@@ -15196,11 +15200,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>u of one reading (k = 1)</source>
-            <translation>u de una lectura (k = 1)</translation>
+            <translation>u de una lectura (k = 1)</translation>
         </message>
         <message>
             <source>u of the path length (k = 1)</source>
-            <translation>u del camino óptico (k = 1)</translation>
+            <translation>u del camino óptico (k = 1)</translation>
         </message>
         <message>
             <source>%</source>
@@ -16240,7 +16244,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Made: %1 (k = 2).</source>
-            <translation>Preparado: %1 (k = 2).</translation>
+            <translation>Preparado: %1 (k = 2).</translation>
         </message>
         <message>
             <source>Largest contribution to its uncertainty: %1, %2 of the variance.</source>
@@ -16252,7 +16256,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>A weighing: %1. u is a standard uncertainty (k = 1).</source>
-            <translation>Una pesada: %1. u es una incertidumbre típica (k = 1).</translation>
+            <translation>Una pesada: %1. u es una incertidumbre típica (k = 1).</translation>
         </message>
         <message>
             <source>The use-by date of %1, %2, is past.</source>
@@ -16307,7 +16311,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <name>plateau::ui::PreparationView</name>
         <message>
             <source>Strength when made (k = 2)</source>
-            <translation>Concentración al prepararlo (k = 2)</translation>
+            <translation>Concentración al prepararlo (k = 2)</translation>
         </message>
         <message>
             <source>Share of the variance: %1</source>
@@ -16364,10 +16368,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Purity</source>
             <translation>Pureza</translation>
-        </message>
-        <message>
-            <source>Water</source>
-            <translation>Agua</translation>
         </message>
         <message>
             <source>Molar mass</source>
@@ -16460,6 +16460,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Back to the list  Esc</source>
             <translation>Volver a la lista  Esc</translation>
+        </message>
+        <message>
+            <source>Moisture</source>
+            <translation>Humedad</translation>
         </message>
     </context>
     <context>
@@ -16585,7 +16589,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1, version %2, tubes: %3</source>
-            <translation>%1, versión %2, tubos: %3</translation>
+            <translation>%1, versión %2, tubos: %3</translation>
         </message>
         <message>
             <source>Typed and not stored, so not in the results: %1. Go to it under %2 and store it, or leave it with Esc.</source>
@@ -17028,11 +17032,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1, version %2, started %3, %4, revision %5</source>
-            <translation>%1, versión %2, comenzada %3, %4, edición %5</translation>
+            <translation>%1, versión %2, comenzada %3, %4, edición %5</translation>
         </message>
         <message>
             <source>Locked. R&amp;eason to put it back on the bench, where revision %1 begins</source>
-            <translation>Tanda blo&amp;queada. Motivo para devolverla a la mesa, donde empieza la edición %1</translation>
+            <translation>Tanda blo&amp;queada. Motivo para devolverla a la mesa, donde empieza la edición %1</translation>
         </message>
         <message>
             <source>%1: on the bench now</source>
@@ -17040,11 +17044,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>This is revision %1 as it was decided; the run is on the bench again, and no revision stands.</source>
-            <translation>Esta es la edición %1 tal como se decidió; la tanda está de nuevo en la mesa, y no hay ninguna edición vigente.</translation>
+            <translation>Esta es la edición %1 tal como se decidió; la tanda está de nuevo en la mesa, y no hay ninguna edición vigente.</translation>
         </message>
         <message>
             <source>This is revision %1 as it was decided; revision %2 stands.</source>
-            <translation>Esta es la edición %1 tal como se decidió; la edición %2 está vigente.</translation>
+            <translation>Esta es la edición %1 tal como se decidió; la edición %2 está vigente.</translation>
         </message>
         <message>
             <source>Choose a result in the table first; its trend is shown.</source>
@@ -17052,7 +17056,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>This program calculates other numbers from the stored readings than version %1 did when the run was decided on. The new ones are shown.</source>
-            <translation>Este programa calcula de las lecturas guardadas otros números que la versión %1 cuando se decidió la tanda. Se muestran los nuevos.</translation>
+            <translation>Este programa calcula de las lecturas guardadas otros números que la versión %1 cuando se decidió la tanda. Se muestran los nuevos.</translation>
         </message>
         <message>
             <source>Say who puts it back: type a name.</source>
@@ -17933,7 +17937,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <name>plateau::ui::ReportedResult</name>
         <message>
             <source>run %1, revision %2</source>
-            <translation>tanda %1, edición %2</translation>
+            <translation>tanda %1, edición %2</translation>
         </message>
         <message>
             <source>in the mean</source>
@@ -18601,14 +18605,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Patrón</translation>
         </message>
         <message>
-            <source>From day</source>
-            <translation>Desde el día</translation>
-        </message>
-        <message>
-            <source>To day</source>
-            <translation>Hasta el día</translation>
-        </message>
-        <message>
             <source>State</source>
             <translation>Estado</translation>
         </message>
@@ -18659,6 +18655,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Choose what the result is for, so that its value counts.</source>
             <translation>Elija de qué es el resultado, para que cuente su valor.</translation>
+        </message>
+        <message>
+            <source>From</source>
+            <translation>Desde</translation>
+        </message>
+        <message>
+            <source>To</source>
+            <translation>Hasta</translation>
         </message>
     </context>
     <context>
@@ -18729,7 +18733,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Fin&amp;d by title, sample, person, note … or printed code</source>
-            <translation>&amp;Buscar título, muestra, persona, nota … o código impreso</translation>
+            <translation>&amp;Buscar título, muestra, persona, nota… o código impreso</translation>
         </message>
         <message>
             <source>Saved filter</source>
@@ -20095,10 +20099,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Recibida el</translation>
         </message>
         <message>
-            <source>From</source>
-            <translation>De</translation>
-        </message>
-        <message>
             <source>%1: take (mL)</source>
             <translation>%1: tomar (mL)</translation>
         </message>
@@ -20117,6 +20117,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Factor</source>
             <translation>Factor</translation>
+        </message>
+        <message>
+            <source>Received from</source>
+            <translation>Recibida de</translation>
         </message>
     </context>
     <context>
@@ -20708,7 +20712,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Relative standard uncertainty (k = 1), from its recipe or its certificate. It counts where the run is calibrated by its standard.</source>
-            <translation>Incertidumbre típica relativa (k = 1), de su receta o su certificado. Cuenta cuando la tanda se calibra con su patrón.</translation>
+            <translation>Incertidumbre típica relativa (k = 1), de su receta o su certificado. Cuenta cuando la tanda se calibra con su patrón.</translation>
         </message>
         <message>
             <source>Loss of strength</source>
@@ -20867,7 +20871,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>That is your own rule, %1 after it was made.</source>
-            <translation>Es su regla propia, %1 después de la preparación.</translation>
+            <translation>Según su regla propia: %1 después de la preparación.</translation>
         </message>
         <message>
             <source>Then its loss leaves %1 of its strength, the least that may be used.</source>
@@ -20898,7 +20902,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Strength when made (k = 2)</source>
-            <translation>Al prepararlo (k = 2)</translation>
+            <translation>Al prepararlo (k = 2)</translation>
         </message>
         <message>
             <source>Made</source>
@@ -20976,7 +20980,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;in</source>
-            <translation>&amp;en</translation>
+            <translation>mat&amp;erial</translation>
         </message>
         <message>
             <source>lo&amp;t</source>
@@ -20989,14 +20993,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>on photometer</source>
             <translation>en el fotómetro</translation>
-        </message>
-        <message>
-            <source>f&amp;rom</source>
-            <translation>&amp;desde</translation>
-        </message>
-        <message>
-            <source>to</source>
-            <translation>hasta</translation>
         </message>
         <message>
             <source>all of them</source>
@@ -21026,6 +21022,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>%1 is not a date yet: write it as %2.</source>
             <translation>%1 aún no es una fecha: escríbala como %2.</translation>
         </message>
+        <message>
+            <source>F&amp;rom</source>
+            <translation>&amp;Desde</translation>
+        </message>
+        <message>
+            <source>To</source>
+            <translation>Hasta</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::SubstanceForm</name>
@@ -21051,7 +21055,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Mois&amp;ture, not in the formula (%)</source>
-            <translation>&amp;Agua no incluida en la fórmula (%)</translation>
+            <translation>Humedad no incluida en l&amp;a fórmula (%)</translation>
         </message>
         <message>
             <source>&amp;Molar mass, incl. water of crystallisation (g/mol)</source>
@@ -21068,10 +21072,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>&amp;Reason for the change</source>
             <translation>Motiv&amp;o del cambio</translation>
-        </message>
-        <message>
-            <source>Of the substance without the water below.</source>
-            <translation>De la sustancia sin el agua de abajo.</translation>
         </message>
         <message>
             <source>&amp;Store it in the book</source>
@@ -21091,15 +21091,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Purity, half-width ± (%)</source>
-            <translation>Pureza, semiancho ± (%)</translation>
-        </message>
-        <message>
-            <source>Water, half-width ± (%)</source>
-            <translation>Agua, semiancho ± (%)</translation>
+            <translation>Pureza, semiamplitud ± (%)</translation>
         </message>
         <message>
             <source>Half of the width in which the value lies for certain, as a certificate states it; taken as a rectangular distribution.</source>
-            <translation>La mitad del ancho en el que el valor está con seguridad, como lo da un certificado; se toma como distribución rectangular.</translation>
+            <translation>Semiamplitud del intervalo en el que el valor está con seguridad, como lo da un certificado; se toma como distribución rectangular.</translation>
         </message>
         <message>
             <source>Back  Esc</source>
@@ -21108,6 +21104,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>As %1, or a month as %2. Empty where none is stated.</source>
             <translation>Por ejemplo %1, o solo el mes, como %2. Vacío si no se indica ninguna.</translation>
+        </message>
+        <message>
+            <source>Moisture, half-width ± (%)</source>
+            <translation>Humedad, semiamplitud ± (%)</translation>
+        </message>
+        <message>
+            <source>Of the substance without the moisture below.</source>
+            <translation>De la sustancia sin la humedad de abajo.</translation>
         </message>
     </context>
     <context>
@@ -21365,7 +21369,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>revision %1</source>
-            <translation>edición %1</translation>
+            <translation>edición %1</translation>
         </message>
         <message numerus="yes">
             <source>%n sample(s) to repeat</source>
@@ -21543,16 +21547,8 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>&amp;Quién</translation>
         </message>
         <message>
-            <source>Wha&amp;t</source>
-            <translation>Q&amp;ué</translation>
-        </message>
-        <message>
             <source>Fro&amp;m</source>
             <translation>D&amp;esde</translation>
-        </message>
-        <message>
-            <source>unti&amp;l</source>
-            <translation>H&amp;asta</translation>
         </message>
         <message>
             <source>&amp;Run number</source>
@@ -21560,7 +21556,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>everybody</source>
-            <translation>todas las personas</translation>
+            <translation>todas</translation>
         </message>
         <message>
             <source>everything</source>
@@ -21577,6 +21573,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Looked through what was done since %1; "Older ones too" goes on from there.</source>
             <translation>Se ha buscado en lo hecho desde %1; «También los más antiguos» sigue buscando hacia atrás.</translation>
+        </message>
+        <message>
+            <source>Wh&amp;at</source>
+            <translation>Q&amp;ué</translation>
+        </message>
+        <message>
+            <source>&amp;To</source>
+            <translation>H&amp;asta</translation>
         </message>
     </context>
     <context>
@@ -21864,7 +21868,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <name>plateau::ui::UncertaintyForm</name>
         <message>
             <source>Standard uncertainties (k = 1)</source>
-            <translation>Incertidumbres típicas (k = 1)</translation>
+            <translation>Incertidumbres típicas (k = 1)</translation>
         </message>
         <message>
             <source>Absorbance, each reading</source>
@@ -21947,7 +21951,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Stopping …</source>
-            <translation>Deteniendo …</translation>
+            <translation>Deteniendo…</translation>
         </message>
     </context>
     <context>
@@ -22154,12 +22158,17 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>repeat of run %1 (%2)</source>
             <translation>repetición de la tanda %1 (%2)</translation>
         </message>
+        <message>
+            <source>%1</source>
+            <comment>the title of a check amid a sentence, where a capital would be odd</comment>
+            <translation>%1</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::WeighingForm</name>
         <message>
             <source>Weigh a fresh standard e&amp;xactly</source>
-            <translation>Pesar con e&amp;xactitud un patrón nuevo</translation>
+            <translation>Pesada e&amp;xacta de un patrón nuevo</translation>
         </message>
         <message>
             <source>g/L</source>
@@ -22227,7 +22236,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Molar mass as weighed: a monohydrate with its water. u: standard uncertainty (k = 1).</source>
-            <translation>Masa molar tal como se pesa: un monohidrato con su agua. u: incertidumbre típica (k = 1).</translation>
+            <translation>Masa molar tal como se pesa: un monohidrato con su agua. u: incertidumbre típica (k = 1).</translation>
         </message>
         <message>
             <source>Wear what your local safety rules and the supplier's sheet ask for; they come first.</source>
@@ -22247,7 +22256,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Made: %1 ± %2 (k = 2), a standard uncertainty of %3.</source>
-            <translation>Preparado: %1 ± %2 (k = 2), una incertidumbre típica de %3.</translation>
+            <translation>Preparado: %1 ± %2 (k = 2), una incertidumbre típica de %3.</translation>
         </message>
         <message>
             <source>Largest contribution to it: %1, %2 of the variance.</source>

@@ -1557,10 +1557,6 @@
             <translation>certains</translation>
         </message>
         <message>
-            <source>worst of %1</source>
-            <translation>cas le plus critique sur %1</translation>
-        </message>
-        <message>
             <source>laboratory's rule</source>
             <translation>règle du laboratoire</translation>
         </message>
@@ -2297,6 +2293,10 @@
             <source>Blanks read: %1.</source>
             <translation>Blancs lus : %1.</translation>
         </message>
+        <message>
+            <source>%1 (of %2 nearest its limit)</source>
+            <translation>%1 (de %2, le plus proche de sa limite)</translation>
+        </message>
     </context>
     <context>
         <name>plateau::evaluation::Compliance</name>
@@ -2342,7 +2342,7 @@
         </message>
         <message>
             <source>cannot be decided against %1: %2</source>
-            <translation>non concluant par rapport à %1 : %2</translation>
+            <translation>non concluant (limite : %1) : %2</translation>
         </message>
         <message>
             <source>below the threshold</source>
@@ -2374,11 +2374,11 @@
         </message>
         <message>
             <source>probability %1 that the true value lies beyond the limit, if it is normally distributed about the result</source>
-            <translation>probabilité que la valeur vraie soit au-delà de la limite : %1, si elle suit une loi normale autour du résultat</translation>
+            <translation>probabilité que la valeur vraie soit au-delà de la limite, si elle suit une loi normale autour du résultat : %1</translation>
         </message>
         <message>
             <source>probability %1 that the true value lies beyond the limit, if it is distributed about the result as Student's t with %2 degrees of freedom</source>
-            <translation>probabilité que la valeur vraie soit au-delà de la limite : %1, si elle suit autour du résultat une loi de Student à %2 degrés de liberté</translation>
+            <translation>probabilité que la valeur vraie soit au-delà de la limite, si elle suit autour du résultat une loi de Student à %2 degrés de liberté : %1</translation>
         </message>
         <message>
             <source>the result is given in %1</source>
@@ -2390,7 +2390,7 @@
         </message>
         <message>
             <source>%1: %2 against %3 (%4)</source>
-            <translation>%1 : %2 pour %3 (%4)</translation>
+            <translation>%1 : %2 ; limite : %3 (%4)</translation>
         </message>
     </context>
     <context>
@@ -3119,10 +3119,6 @@
             <translation>Format</translation>
         </message>
         <message>
-            <source>Id</source>
-            <translation>Identifiant</translation>
-        </message>
-        <message>
             <source>Version</source>
             <translation>Version</translation>
         </message>
@@ -3453,6 +3449,10 @@
         <message>
             <source> to </source>
             <translation> à </translation>
+        </message>
+        <message>
+            <source>ID</source>
+            <translation>ID</translation>
         </message>
     </context>
     <context>
@@ -7650,14 +7650,6 @@
             <translation>utilisable jusqu’au, selon la règle propre</translation>
         </message>
         <message>
-            <source>water (%)</source>
-            <translation>teneur en eau (%)</translation>
-        </message>
-        <message>
-            <source>water, plus or minus (%)</source>
-            <translation>teneur en eau, plus ou moins (%)</translation>
-        </message>
-        <message>
             <source>%1, made from %2</source>
             <translation>%1, préparé à partir de %2</translation>
         </message>
@@ -7689,6 +7681,14 @@
         <message>
             <source>mark of a dilution</source>
             <translation>marque d’une dilution</translation>
+        </message>
+        <message>
+            <source>moisture (%)</source>
+            <translation>humidité (%)</translation>
+        </message>
+        <message>
+            <source>moisture, plus or minus (%)</source>
+            <translation>humidité, plus ou moins (%)</translation>
         </message>
     </context>
     <context>
@@ -9425,7 +9425,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>For the budgets: standard uncertainty (k = 1) of %1.</source>
-            <translation>Incertitude-type pour les bilans (k = 1) %1.</translation>
+            <translation>Incertitude-type pour les bilans (k = 1) %1.</translation>
         </message>
         <message>
             <source>Back to the item  Esc</source>
@@ -9637,6 +9637,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <message>
             <source>Absorbance</source>
             <translation>Absorbance</translation>
+        </message>
+        <message>
+            <source>not a reading</source>
+            <translation>pas une lecture</translation>
         </message>
     </context>
     <context>
@@ -10314,12 +10318,12 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>De la méthode</translation>
         </message>
         <message>
-            <source>Times</source>
-            <translation>Fois</translation>
-        </message>
-        <message>
             <source>this method</source>
             <translation>cette méthode</translation>
+        </message>
+        <message>
+            <source>Factor</source>
+            <translation>Facteur</translation>
         </message>
     </context>
     <context>
@@ -10968,7 +10972,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Relative standard uncertainty of a volume (k = 1), in %</source>
-            <translation>Incertitude-type relative d’un volume (k = 1), en %</translation>
+            <translation>Incertitude-type relative d’un volume (k = 1), en %</translation>
         </message>
         <message>
             <source>Volumetric flask</source>
@@ -10984,7 +10988,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Relative standard uncertainty of the volume (k = 1), in %</source>
-            <translation>Incertitude-type relative du volume (k = 1), en %</translation>
+            <translation>Incertitude-type relative du volume (k = 1), en %</translation>
         </message>
         <message>
             <source>Pipettes and flasks</source>
@@ -10992,7 +10996,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Dilutions are planned with these, and their uncertainties go into the budgets. u: relative standard uncertainty (k = 1) of a volume. %1</source>
-            <translation>Les dilutions sont prévues avec elles, et leurs incertitudes entrent dans les bilans. u : incertitude-type relative (k = 1) d’un volume. %1</translation>
+            <translation>Les dilutions sont prévues avec elles, et leurs incertitudes entrent dans les bilans. u : incertitude-type relative (k = 1) d’un volume. %1</translation>
         </message>
         <message>
             <source>Pipettes</source>
@@ -11354,7 +11358,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>Standard uncertainty (k = 1) of %1.</source>
-            <translation>Incertitude-type (k = 1) %1.</translation>
+            <translation>Incertitude-type (k = 1) %1.</translation>
         </message>
         <message>
             <source>Source: %1.</source>
@@ -12609,16 +12613,16 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Comme il est nommé à l’inscription des échantillons.</translation>
         </message>
         <message>
-            <source>A result is judged as: %1, %2 in %3.</source>
-            <translation>Un résultat est jugé ainsi : %1, %2 (%3).</translation>
-        </message>
-        <message>
             <source>Back to the list  Esc</source>
             <translation>Retour à la liste  Échap</translation>
         </message>
         <message>
             <source>The date of the source, or the day it was read, as %1.</source>
             <translation>Le jour dont date la source, ou auquel elle a été lue, p. ex. %1.</translation>
+        </message>
+        <message>
+            <source>Judged: %1 in %2, %3.</source>
+            <translation>Jugé : %1 (%2), %3.</translation>
         </message>
     </context>
     <context>
@@ -13244,10 +13248,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Journal</translation>
         </message>
         <message>
-            <source>What it touched as &amp;CSV…</source>
-            <translation>Résultats concernés en &amp;CSV…</translation>
-        </message>
-        <message>
             <source>Every run that took from it and every result: for the day when the supplier recalls it.</source>
             <translation>Chaque série qui y a puisé et chaque résultat : pour le jour où le fournisseur le rappelle.</translation>
         </message>
@@ -13374,6 +13374,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <message>
             <source>Left according to the ledger: %1; taken, keyed by hand: %2; ticked in runs: none.</source>
             <translation>Reste d’après le journal : %1 ; prélèvement saisi à la main : %2 ; coché dans des séries : rien.</translation>
+        </message>
+        <message>
+            <source>Runs and results concerned, as &amp;CSV…</source>
+            <translation>Séries et résultats concernés, en &amp;CSV…</translation>
         </message>
     </context>
     <context>
@@ -13779,16 +13783,16 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Nom</translation>
         </message>
         <message>
-            <source>Id</source>
-            <translation>Identifiant</translation>
-        </message>
-        <message>
             <source>made from the name</source>
             <translation>formé à partir du nom</translation>
         </message>
         <message>
             <source>Source</source>
             <translation>Source</translation>
+        </message>
+        <message>
+            <source>ID</source>
+            <translation>ID</translation>
         </message>
     </context>
     <context>
@@ -14347,7 +14351,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>What your laboratory knows of one method, from its validation say. A number here comes before the photometer's and the glassware's, in every run by that method that is planned from now on; an empty cell leaves it to them. Standard uncertainties (k = 1); the source is needed. %1</source>
-            <translation>Ce que votre laboratoire sait d’une méthode, par sa validation par exemple. Un nombre ici passe avant ceux du photomètre et de la verrerie, dans chaque série par cette méthode prévue à partir de maintenant ; une cellule vide s’en remet à eux. Incertitudes-types (k = 1) ; la source est nécessaire. %1</translation>
+            <translation>Ce que votre laboratoire sait d’une méthode, par sa validation par exemple. Un nombre ici passe avant ceux du photomètre et de la verrerie, dans chaque série par cette méthode prévue à partir de maintenant ; une cellule vide s’en remet à eux. Incertitudes-types (k = 1) ; la source est nécessaire. %1</translation>
         </message>
     </context>
     <context>
@@ -14675,12 +14679,12 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Séries</translation>
         </message>
         <message>
-            <source>Id</source>
-            <translation>Identifiant</translation>
-        </message>
-        <message>
             <source>What was changed and why</source>
             <translation>Ce qui a changé et pourquoi</translation>
+        </message>
+        <message>
+            <source>ID</source>
+            <translation>ID</translation>
         </message>
     </context>
     <context>
@@ -15196,11 +15200,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>u of one reading (k = 1)</source>
-            <translation>u d’une lecture (k = 1)</translation>
+            <translation>u d’une lecture (k = 1)</translation>
         </message>
         <message>
             <source>u of the path length (k = 1)</source>
-            <translation>u du trajet optique (k = 1)</translation>
+            <translation>u du trajet optique (k = 1)</translation>
         </message>
         <message>
             <source>%</source>
@@ -16240,7 +16244,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Made: %1 (k = 2).</source>
-            <translation>Préparé : %1 (k = 2).</translation>
+            <translation>Préparé : %1 (k = 2).</translation>
         </message>
         <message>
             <source>Largest contribution to its uncertainty: %1, %2 of the variance.</source>
@@ -16252,7 +16256,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>A weighing: %1. u is a standard uncertainty (k = 1).</source>
-            <translation>Une pesée : %1. u est une incertitude-type (k = 1).</translation>
+            <translation>Une pesée : %1. u est une incertitude-type (k = 1).</translation>
         </message>
         <message>
             <source>The use-by date of %1, %2, is past.</source>
@@ -16307,7 +16311,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::PreparationView</name>
         <message>
             <source>Strength when made (k = 2)</source>
-            <translation>Titre à la préparation (k = 2)</translation>
+            <translation>Titre à la préparation (k = 2)</translation>
         </message>
         <message>
             <source>Share of the variance: %1</source>
@@ -16364,10 +16368,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Purity</source>
             <translation>Pureté</translation>
-        </message>
-        <message>
-            <source>Water</source>
-            <translation>Eau</translation>
         </message>
         <message>
             <source>Molar mass</source>
@@ -16460,6 +16460,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Back to the list  Esc</source>
             <translation>Retour à la liste  Échap</translation>
+        </message>
+        <message>
+            <source>Moisture</source>
+            <translation>Humidité</translation>
         </message>
     </context>
     <context>
@@ -18601,14 +18605,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Étalon</translation>
         </message>
         <message>
-            <source>From day</source>
-            <translation>Du jour</translation>
-        </message>
-        <message>
-            <source>To day</source>
-            <translation>Au jour</translation>
-        </message>
-        <message>
             <source>State</source>
             <translation>État</translation>
         </message>
@@ -18659,6 +18655,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Choose what the result is for, so that its value counts.</source>
             <translation>Choisissez de quoi est le résultat, pour que sa valeur compte.</translation>
+        </message>
+        <message>
+            <source>From</source>
+            <translation>Du</translation>
+        </message>
+        <message>
+            <source>To</source>
+            <translation>Au</translation>
         </message>
     </context>
     <context>
@@ -20095,10 +20099,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Reçu le</translation>
         </message>
         <message>
-            <source>From</source>
-            <translation>Provenance</translation>
-        </message>
-        <message>
             <source>%1: take (mL)</source>
             <translation>%1 : prélever (mL)</translation>
         </message>
@@ -20117,6 +20117,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Factor</source>
             <translation>Facteur</translation>
+        </message>
+        <message>
+            <source>Received from</source>
+            <translation>Expéditeur</translation>
         </message>
     </context>
     <context>
@@ -20708,7 +20712,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Relative standard uncertainty (k = 1), from its recipe or its certificate. It counts where the run is calibrated by its standard.</source>
-            <translation>Incertitude-type relative (k = 1), d’après sa recette ou son certificat. Elle compte quand la série est étalonnée par son étalon.</translation>
+            <translation>Incertitude-type relative (k = 1), d’après sa recette ou son certificat. Elle compte quand la série est étalonnée par son étalon.</translation>
         </message>
         <message>
             <source>Loss of strength</source>
@@ -20898,7 +20902,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Strength when made (k = 2)</source>
-            <translation>À la préparation (k = 2)</translation>
+            <translation>À la préparation (k = 2)</translation>
         </message>
         <message>
             <source>Made</source>
@@ -20991,14 +20995,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Photomètre</translation>
         </message>
         <message>
-            <source>f&amp;rom</source>
-            <translation>D&amp;u</translation>
-        </message>
-        <message>
-            <source>to</source>
-            <translation>Au</translation>
-        </message>
-        <message>
             <source>all of them</source>
             <translation>tous</translation>
         </message>
@@ -21026,6 +21022,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>%1 is not a date yet: write it as %2.</source>
             <translation>%1 n’est pas encore un jour : écrivez-le sous la forme %2.</translation>
         </message>
+        <message>
+            <source>F&amp;rom</source>
+            <translation>D&amp;u</translation>
+        </message>
+        <message>
+            <source>To</source>
+            <translation>Au</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::SubstanceForm</name>
@@ -21051,7 +21055,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Mois&amp;ture, not in the formula (%)</source>
-            <translation>&amp;Eau au-delà de la formule (%)</translation>
+            <translation>Humidité, hors formul&amp;e (%)</translation>
         </message>
         <message>
             <source>&amp;Molar mass, incl. water of crystallisation (g/mol)</source>
@@ -21068,10 +21072,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>&amp;Reason for the change</source>
             <translation>Mot&amp;if de la modification</translation>
-        </message>
-        <message>
-            <source>Of the substance without the water below.</source>
-            <translation>De la substance sans l’eau ci-dessous.</translation>
         </message>
         <message>
             <source>&amp;Store it in the book</source>
@@ -21094,10 +21094,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Pureté, demi-largeur ± (%)</translation>
         </message>
         <message>
-            <source>Water, half-width ± (%)</source>
-            <translation>Eau, demi-largeur ± (%)</translation>
-        </message>
-        <message>
             <source>Half of the width in which the value lies for certain, as a certificate states it; taken as a rectangular distribution.</source>
             <translation>La moitié de la largeur dans laquelle la valeur se trouve à coup sûr, telle qu’un certificat la donne ; prise comme loi rectangulaire.</translation>
         </message>
@@ -21108,6 +21104,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>As %1, or a month as %2. Empty where none is stated.</source>
             <translation>P. ex. %1, ou un mois, p. ex. %2. Vide si rien n’est indiqué.</translation>
+        </message>
+        <message>
+            <source>Moisture, half-width ± (%)</source>
+            <translation>Humidité, demi-largeur ± (%)</translation>
+        </message>
+        <message>
+            <source>Of the substance without the moisture below.</source>
+            <translation>De la substance sans l’humidité ci-dessous.</translation>
         </message>
     </context>
     <context>
@@ -21543,16 +21547,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Q&amp;ui</translation>
         </message>
         <message>
-            <source>Wha&amp;t</source>
-            <translation>&amp;Quoi</translation>
-        </message>
-        <message>
             <source>Fro&amp;m</source>
             <translation>&amp;Du</translation>
-        </message>
-        <message>
-            <source>unti&amp;l</source>
-            <translation>&amp;au</translation>
         </message>
         <message>
             <source>&amp;Run number</source>
@@ -21577,6 +21573,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Looked through what was done since %1; "Older ones too" goes on from there.</source>
             <translation>La recherche a porté sur ce qui a été fait depuis le %1 ; « Afficher aussi les plus anciens » la poursuit plus loin en arrière.</translation>
+        </message>
+        <message>
+            <source>Wh&amp;at</source>
+            <translation>&amp;Quoi</translation>
+        </message>
+        <message>
+            <source>&amp;To</source>
+            <translation>&amp;Au</translation>
         </message>
     </context>
     <context>
@@ -21864,7 +21868,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::UncertaintyForm</name>
         <message>
             <source>Standard uncertainties (k = 1)</source>
-            <translation>Incertitudes-types (k = 1)</translation>
+            <translation>Incertitudes-types (k = 1)</translation>
         </message>
         <message>
             <source>Absorbance, each reading</source>
@@ -22154,6 +22158,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>repeat of run %1 (%2)</source>
             <translation>répétition de la série %1 (%2)</translation>
         </message>
+        <message>
+            <source>%1</source>
+            <comment>the title of a check amid a sentence, where a capital would be odd</comment>
+            <translation>%1</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::WeighingForm</name>
@@ -22227,7 +22236,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Molar mass as weighed: a monohydrate with its water. u: standard uncertainty (k = 1).</source>
-            <translation>Masse molaire telle que pesée : un monohydrate avec son eau. u : incertitude-type (k = 1).</translation>
+            <translation>Masse molaire telle que pesée : un monohydrate avec son eau. u : incertitude-type (k = 1).</translation>
         </message>
         <message>
             <source>Wear what your local safety rules and the supplier's sheet ask for; they come first.</source>
@@ -22247,7 +22256,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Made: %1 ± %2 (k = 2), a standard uncertainty of %3.</source>
-            <translation>Préparé : %1 ± %2 (k = 2), soit une incertitude-type de %3.</translation>
+            <translation>Préparé : %1 ± %2 (k = 2), soit une incertitude-type de %3.</translation>
         </message>
         <message>
             <source>Largest contribution to it: %1, %2 of the variance.</source>

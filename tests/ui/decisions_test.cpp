@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/run/controls.h"
 #include "tests/ui/reviewbench.h"
 #include "ui/bench/samplechoicesmodel.h"
 #include "ui/books/reportedmodel.h"
@@ -133,6 +134,28 @@ TEST_F(Choices, AReportedResultIsAModelAndSentences)
     EXPECT_EQ(model.reportedRow(), 1);
     EXPECT_TRUE(
         ui::reportedSentences(two)[0].text.endsWith(u"the last accepted result (run 2, revision 1)."_s));
+}
+
+TEST_F(Choices, ResultsOfManyWeeksAskForADayOfReceiptButNotOfAControl)
+{
+    for (const double signal : {0.5, 0.51})
+        book->decide(addRun(runOf({{u"P-1"_s, signal, signal}})), DecisionKind::Accepted, u"M. Lindqvist"_s, {});
+    SampleResults results = book->resultsOf(u"P-1"_s, u"example-acid"_s);
+    ASSERT_EQ(results.accepted.size(), 2U);
+    const auto asks = [&](bool isControl) {
+        return std::ranges::any_of(ui::reportedSentences(results, {}, isControl), [](const ui::Sentence &sentence) {
+            return sentence.text.contains(u"day of receipt"_s);
+        });
+    };
+    EXPECT_FALSE(asks(false));
+    results.accepted.front().decidedAt = results.accepted.back().decidedAt.addDays(-31);
+    EXPECT_TRUE(asks(false));
+    EXPECT_FALSE(asks(true)) << "it is measured under one name for months";
+    run::Run run = runOf({{u"P-1"_s, 0.5, 0.5}});
+    EXPECT_FALSE(run::isControlSample(run, u"P-1"_s));
+    run.tubes.back().role = run::Role::Control;
+    EXPECT_TRUE(run::isControlSample(run, u"P-1"_s));
+    EXPECT_FALSE(run::isControlSample(run, u"P-2"_s));
 }
 
 TEST_F(Decisions, ALetterActsOnTheRowThatTheKeysAreAt)

@@ -57,6 +57,19 @@ TEST(EquipmentModel, WhatNeedsSomebodyStandsFirst)
     EXPECT_EQ(model.rowCount(), 3);
 }
 
+TEST(EquipmentWords, APipetteHasBothEndsInTheUnitOfTheSmaller)
+{
+    equipment::Item pipette = pistonPipette();
+    pipette.smallest_mL = 0.1;
+    pipette.nominal_mL = 1;
+    EXPECT_EQ(ui::sizeText(pipette), u"100 to 1000\u00a0µL"_s);
+    pipette.smallest_mL = 1;
+    pipette.nominal_mL = 10;
+    EXPECT_EQ(ui::sizeText(pipette), u"1 to 10\u00a0mL"_s);
+    pipette.smallest_mL = pipette.nominal_mL = 0.07;
+    EXPECT_EQ(ui::sizeText(pipette), u"70\u00a0µL"_s);
+}
+
 TEST(EquipmentWords, FiguresAndProblemsAreSaidInWords)
 {
     equipment::Figures figures;

@@ -551,6 +551,10 @@ TEST_F(Instrument, ItsModelsKeepTheRules)
     ui::ColumnModel rows(theme);
     const QAbstractItemModelTester rowsTester(&rows, QAbstractItemModelTester::FailureReportingMode::Warning);
     rows.setLines(exchange::readColumn(u"0.5\nx\n0.7"_s, {}).rows);
+    const QModelIndex wrong = rows.index(1, ui::ColumnModel::Result);
+    EXPECT_EQ(wrong.data(), u"not a reading"_s);
+    EXPECT_TRUE(wrong.data(Qt::ToolTipRole).toString().startsWith(u"line 2, column 1: only digits"_s));
+    EXPECT_FALSE(rows.index(0, ui::ColumnModel::Result).data(Qt::ToolTipRole).isValid());
     rows.setLines(exchange::readColumn(u"0.5"_s, {}).rows);
     EXPECT_EQ(rows.rowCount(), 1);
     EXPECT_EQ(rows.columnCount(rows.index(0, 0)), 0);

@@ -110,7 +110,7 @@ TEST_F(LimitsBook, OpensAtItsListAndTakesOneMore)
     EXPECT_EQ(labelText(u"limitHeading"_s), u"A limit of a product"_s);
     EXPECT_TRUE(book->specifications().empty());
     keyPerryLimit();
-    EXPECT_TRUE(labelText(u"limitSummary"_s).startsWith(u"A result is judged as: at most 200"_s))
+    EXPECT_TRUE(labelText(u"limitSummary"_s).startsWith(u"Judged: Example acid in perry, at most 200"_s))
         << labelText(u"limitSummary"_s).toStdString() << problems().toStdString();
     save();
     expectSaid(u"say why the list changes"_s);

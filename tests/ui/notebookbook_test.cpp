@@ -163,7 +163,7 @@ TEST_F(RunsList, FieldsAskForWhatStandsInThemAndSayWhatTheyDoNotUnderstand)
     EXPECT_EQ(fields.filter().from, QDate(2026, 2, 1));
     from->setText(u"spring"_s);
     EXPECT_EQ(fields.filter().from, std::nullopt);
-    EXPECT_TRUE(fields.fault().startsWith(u"From day:"_s)) << fields.fault().toStdString();
+    EXPECT_TRUE(fields.fault().startsWith(u"From:"_s)) << fields.fault().toStdString();
     from->setText(u"2026-02-02"_s);
     fields.findChild<QLineEdit *>(u"findTo"_s)->setText(u"2026-01-01"_s);
     EXPECT_TRUE(fields.fault().contains(u"after the last"_s));

@@ -354,7 +354,7 @@ QString SamplesModel::headerText(const Column &column) const
     case Kind::Received:
         return tr("Received");
     case Kind::From:
-        return tr("From");
+        return tr("Received from");
     case Kind::Take:
         return several ? tr("%1: take (mL)").arg(column.number + 1) : tr("Take (mL)");
     case Kind::MakeUp:

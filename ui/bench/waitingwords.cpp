@@ -25,7 +25,8 @@ QString repeatCause(const notebook::AdvisedRepeat &repeat)
         return repeat.reason;
     QStringList failed;
     for (const evaluation::CheckId check : repeat.failed)
-        failed << evaluation::afterColon(evaluation::checkTitle(check));
+        failed << WaitingWords::tr("%1", "the title of a check amid a sentence, where a capital would be odd")
+                      .arg(evaluation::afterColon(evaluation::checkTitle(check)));
     return failed.isEmpty() ? QString() : WaitingWords::tr("failed: %1").arg(failed.join(WaitingWords::tr(", ")));
 }
 

@@ -145,7 +145,7 @@ CellsModel *DraftTables::newDerived()
          {tr("From the method"), Kind::Choice, [this](const CellRow &) { return methodChoices(); }},
          {tr("Measurand"), Kind::Choice,
           [this](const CellRow &row) { return measurandChoices(row.cells[derived::Method]); }},
-         {tr("Times"), Kind::Number}},
+         {tr("Factor"), Kind::Number}},
         true, this);
 }
 

@@ -4,12 +4,12 @@
 
 #include "core/equipment/protocol.h"
 #include "core/evaluation/format.h"
+#include "ui/print/volumeunit.h"
 
 #include <QCoreApplication>
 #include <QStringList>
 
 #include <algorithm>
-#include <cmath>
 
 using namespace Qt::StringLiterals;
 
@@ -79,15 +79,13 @@ QString sizeText(const equipment::Item &item)
 {
     if (!equipment::holdsVolume(item.kind))
         return {};
-    const bool small = item.nominal_mL < 1;
-    const auto number = [small](double volume_mL) {
-        return plainText(small ? std::round(volume_mL * 1e6) / 1000 : volume_mL);
-    };
-    const QString unit = small ? u"µL"_s : u"mL"_s;
-    if (item.kind == equipment::Kind::PistonPipette && item.smallest_mL < item.nominal_mL)
-        return EquipmentWords::tr("%1 to %2")
-            .arg(number(item.smallest_mL), withUnit(number(item.nominal_mL), unit));
-    return withUnit(number(item.nominal_mL), unit);
+    if (item.kind != equipment::Kind::PistonPipette || item.smallest_mL >= item.nominal_mL)
+        return volumeWords(item.nominal_mL);
+    // One unit for both ends, that of the smaller: "100 to 1000 µL", as such a pipette is called.
+    const double largest = volumeInUnitOf(item.nominal_mL, item.smallest_mL);
+    return EquipmentWords::tr("%1 to %2")
+        .arg(plainText(volumeInUnitOf(item.smallest_mL, item.smallest_mL)),
+             withUnit(plainText(largest), volumeUnit(item.smallest_mL)));
 }
 
 QString dutiesText(const equipment::Item &item)

@@ -130,8 +130,8 @@ void LimitsView::showProblems()
             tr("Still to be put right (%1), Enter goes there:").arg(static_cast<int>(inWords.size())));
     else
         m_summary->setText(
-            tr("A result is judged as: %1, %2 in %3.")
-                .arg(limitText(m_outcome.limit), m_names.nameOf(m_outcome.limit.measurand), m_outcome.limit.product));
+            tr("Judged: %1 in %2, %3.")
+                .arg(m_names.nameOf(m_outcome.limit.measurand), m_outcome.limit.product, limitText(m_outcome.limit)));
     m_problems->setProblems(inWords);
     m_problems->setVisible(!sound);
 }

@@ -97,7 +97,7 @@ QWidget *LotView::buildTables()
     layout->addWidget(noted);
     layout->addWidget(m_ledgerTable, 1);
     layout->addWidget(m_balance);
-    m_trace = button(m_theme, tr("What it touched as &CSV…"), u"traceLot"_s, host);
+    m_trace = button(m_theme, tr("Runs and results concerned, as &CSV…"), u"traceLot"_s, host);
     m_trace->setToolTip(tipText(
         tr("Every run that took from it and every result: for the day when the supplier recalls it.")));
     connect(m_trace, &QPushButton::clicked, this, &LotView::traceWanted);

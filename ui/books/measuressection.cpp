@@ -73,14 +73,14 @@ QWidget *buildMeasuresSection(const SectionParts &parts, QWidget *parent)
     parts.fields.addText(form, MeasuresSectionWords::tr("Name"), u"methodName"_s,
                          [](MethodDraft &d) -> QString & { return d.name; });
     parts.fields
-        .addText(form, MeasuresSectionWords::tr("Id"), u"methodId"_s,
+        .addText(form, MeasuresSectionWords::tr("ID"), u"methodId"_s,
                  [](MethodDraft &d) -> QString & { return d.id; })
         ->setPlaceholderText(MeasuresSectionWords::tr("made from the name"));
     auto *fixedName = plainLabel({}, host);
     fixedName->setObjectName(u"fixedMethodId"_s);
     fixedName->setWordWrap(true);
     fixedName->setMinimumHeight(parts.theme.target());
-    form->addRow(plainLabel(MeasuresSectionWords::tr("Id"), host), fixedName);
+    form->addRow(plainLabel(MeasuresSectionWords::tr("ID"), host), fixedName);
     parts.fields.addProse(form, MeasuresSectionWords::tr("Source"), 2, u"methodSource"_s,
                           [](MethodDraft &d) -> QString & { return d.source; });
     layout->addWidget(host);

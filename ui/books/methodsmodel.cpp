@@ -149,7 +149,7 @@ QVariant MethodsModel::headerData(int section, Qt::Orientation orientation, int 
     case Runs:
         return tr("Runs");
     case Id:
-        return tr("Id");
+        return tr("ID");
     case Note:
         return tr("What was changed and why");
     default:

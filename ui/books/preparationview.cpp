@@ -66,7 +66,7 @@ std::vector<QStringList> factsOf(const planning::HeldPreparation &held)
     add(PreparationView::tr("Certificate"), of.certificate);
     add(PreparationView::tr("Purity"), purityText(of));
     if (of.water > 0)
-        add(PreparationView::tr("Water"), withUnit(plainText(100 * of.water), u"%"_s));
+        add(PreparationView::tr("Moisture"), withUnit(plainText(100 * of.water), u"%"_s));
     add(PreparationView::tr("Molar mass"), withUnit(plainText(of.molarMass_g_per_mol), u"g/mol"_s));
     add(PreparationView::tr("Note"), made.note);
     add(PreparationView::tr("Discarded because"), held.discarded.value_or(QString()));

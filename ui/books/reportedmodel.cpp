@@ -143,7 +143,7 @@ QString ruleText(notebook::ReportRule rule)
     return ReportedmodelWords::tr("the result that is named");
 }
 
-std::vector<Sentence> reportedSentences(const notebook::SampleResults &results, const QString &onReport)
+std::vector<Sentence> reportedSentences(const notebook::SampleResults &results, const QString &onReport, bool isControl)
 {
     std::vector<Sentence> sentences;
     if (results.reported) {
@@ -158,7 +158,7 @@ std::vector<Sentence> reportedSentences(const notebook::SampleResults &results, 
     }
     if (!onReport.isEmpty())
         sentences.push_back({State::Info, ReportedmodelWords::tr("On the report: %1.").arg(onReport)});
-    if (const auto days = daysBetween(results.accepted); days > daysOfOneSample)
+    if (const auto days = daysBetween(results.accepted); days > daysOfOneSample && !isControl)
         sentences.push_back(
             {State::Info,
              ReportedmodelWords::tr("These results were accepted over %n days. Should they be of two samples of one name, give each "

@@ -49,6 +49,8 @@ private:
 /// "the last accepted result" and so on, in the middle of a sentence.
 QString ruleText(notebook::ReportRule rule);
 /// What is reported, by what rule, by whom it was chosen and why. onReport: the same in the unit of the report, or empty.
-std::vector<Sentence> reportedSentences(const notebook::SampleResults &results, const QString &onReport = {});
+/// isControl: material that is measured run after run under one name.
+std::vector<Sentence> reportedSentences(const notebook::SampleResults &results, const QString &onReport = {},
+                                        bool isControl = false);
 
 } // namespace plateau::ui

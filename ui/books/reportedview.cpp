@@ -3,6 +3,7 @@
 #include "ui/books/reportedview.h"
 
 #include "core/evaluation/reportunit.h"
+#include "core/run/controls.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/signaturefields.h"
 #include "ui/books/measurandnames.h"
@@ -99,10 +100,11 @@ void ReportedView::showRun(const notebook::StoredRun &stored)
 {
     std::vector<Subject> all;
     for (const run::Sample &sample : stored.run.samples) {
+        const bool isControl = run::isControlSample(stored.run, sample.id);
         for (const assay::Measurand &measurand : stored.method.measurands)
-            all.push_back({sample.id, measurand.id});
+            all.push_back({sample.id, measurand.id, isControl});
         for (const assay::Derived &derived : stored.method.derived)
-            all.push_back({sample.id, derived.id});
+            all.push_back({sample.id, derived.id, isControl});
     }
     const bool another = m_id != stored.summary.id;
     m_id = stored.summary.id;
@@ -148,7 +150,7 @@ void ReportedView::showSubject()
         const notebook::SampleResults results = m_session.resultsOf(m_id, subject.sample, subject.measurand);
         m_signature->setPersons(m_session.persons());
         m_model->show(results);
-        m_reported->setSentences(reportedSentences(results, onReport(results)));
+        m_reported->setSentences(reportedSentences(results, onReport(results), subject.isControl));
         m_table->fit();
         m_store->setEnabled(!results.accepted.empty());
         if (!another)

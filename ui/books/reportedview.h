@@ -39,6 +39,7 @@ private:
     struct Subject {
         QString sample;
         QString measurand;
+        bool isControl = false;
         bool operator==(const Subject &) const = default;
     };
 

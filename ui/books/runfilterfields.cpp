@@ -51,8 +51,8 @@ RunFilterFields::RunFilterFields(const Theme &theme, QWidget *parent)
     m_person = addText(tr("Person"), u"findPerson"_s);
     m_lot = addText(tr("Lot"), u"findLot"_s);
     m_standard = addText(tr("Standard"), u"findStandard"_s);
-    m_from = addText(tr("From day"), u"findFrom"_s);
-    m_to = addText(tr("To day"), u"findTo"_s);
+    m_from = addText(tr("From"), u"findFrom"_s);
+    m_to = addText(tr("To"), u"findTo"_s);
     for (QLineEdit *day : {m_from, m_to})
         showDayExample(*day);
     m_state = addChoice(tr("State"), u"findState"_s);

@@ -44,14 +44,14 @@ SubstanceForm::SubstanceForm(const Theme &theme, QWidget *parent)
     m_purity = addNumber(tr("Pur&ity (%)"), u"%"_s, u"substancePurity"_s);
     m_purityWidth = addNumber(tr("Purity, half-width ± (%)"), u"%"_s, u"substancePurityWidth"_s);
     m_water = addNumber(tr("Mois&ture, not in the formula (%)"), u"%"_s, u"substanceWater"_s);
-    m_waterWidth = addNumber(tr("Water, half-width ± (%)"), u"%"_s, u"substanceWaterWidth"_s);
+    m_waterWidth = addNumber(tr("Moisture, half-width ± (%)"), u"%"_s, u"substanceWaterWidth"_s);
     m_molarMass =
         addNumber(tr("&Molar mass, incl. water of crystallisation (g/mol)"), u"g/mol"_s, u"substanceMolarMass"_s);
     m_density = addNumber(tr("Densit&y of a liquid (g/mL)"), u"g/mL"_s, u"substanceDensity"_s);
     m_expires = addLine(tr("Use-by &date"), u"substanceExpires"_s);
     showDayExample(*m_expires);
     m_reason = addLine(tr("&Reason for the change"), u"substanceReason"_s);
-    m_purity->entry()->setToolTip(tr("Of the substance without the water below."));
+    m_purity->entry()->setToolTip(tr("Of the substance without the moisture below."));
     for (NumberField *width : {m_purityWidth, m_waterWidth})
         width->entry()->setToolTip(tr("Half of the width in which the value lies for certain, as a certificate states it; "
                                       "taken as a rectangular distribution."));

@@ -143,9 +143,9 @@ QWidget *TrailView::buildFilter(const Theme &theme)
     m_run->setMinimumWidth(9 * letter); // a number of five figures, and its edges
     add(m_words, tr("Fin&d"), u"trailWords"_s, 3);
     add(m_person, tr("&Who"), u"trailPerson"_s, 2);
-    add(m_act, tr("Wha&t"), u"trailAct"_s, 2);
+    add(m_act, tr("Wh&at"), u"trailAct"_s, 2);
     add(m_from, tr("Fro&m"), u"trailFrom"_s, 1);
-    add(m_to, tr("unti&l"), u"trailTo"_s, 1);
+    add(m_to, tr("&To"), u"trailTo"_s, 1);
     add(m_run, tr("&Run number"), u"trailRun"_s, 1);
     for (QLineEdit *entry : {m_words, m_from, m_to, m_run})
         connect(entry, &QLineEdit::editingFinished, this, &TrailView::refresh);

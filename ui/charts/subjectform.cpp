@@ -131,8 +131,8 @@ void SubjectForm::build(const Theme &theme)
     for (QLineEdit *day : {m_from, m_to})
         showDayExample(*day);
     add(grid, 2, 0, tr("on photometer"), m_photometer, this);
-    add(grid, 2, 1, tr("f&rom"), m_from, this);
-    add(grid, 2, 2, tr("to"), m_to, this);
+    add(grid, 2, 1, tr("F&rom"), m_from, this);
+    add(grid, 2, 2, tr("To"), m_to, this);
     m_rejected->setObjectName(u"chartRejected"_s);
     grid->addWidget(m_rejected, 2, 6);
     for (QWidget *small : std::initializer_list<QWidget *>{m_from, m_to, m_rejected})

@@ -41,6 +41,9 @@ QVariant ColumnModel::cellData(const QModelIndex &index, int role) const
         return index.column() == Result;
     if (role == Qt::DecorationRole && index.column() == Result)
         return m_theme.icon(stateOf(row(index.row()).kind));
+    const ColumnRow &line = row(index.row());
+    if (role == Qt::ToolTipRole && index.column() == Result && line.kind == ColumnRow::Kind::Fault)
+        return line.sentence;
     if (role == Qt::DisplayRole)
         return text(row(index.row()), index.column());
     return {};
@@ -56,7 +59,15 @@ QString ColumnModel::text(const ColumnRow &row, int column) const
     case Tube:
         return row.tube ? exchange::onOneLine(*row.tube) : QString();
     default:
-        return row.kind == ColumnRow::Kind::Reading ? absorbanceText(row.absorbance) : row.sentence;
+        break;
+    }
+    switch (row.kind) {
+    case ColumnRow::Kind::Reading:
+        return absorbanceText(row.absorbance);
+    case ColumnRow::Kind::Fault:
+        return tr("not a reading"); // why is a sentence that no column holds; the dialog says it below
+    default:
+        return row.sentence;
     }
 }
 

@@ -148,7 +148,7 @@ bool Canvas::fitsAsItIs(double width_mm, const QString &text, const TextStyle &s
 
 QString Canvas::held(const QString &text, double width_mm, const TextStyle &style) const
 {
-    return loosened(unbroken(text), width_mm * m_dotsPerMm, QFontMetricsF(font(style), m_painter.device()));
+    return loosened(withWholeUnits(text), width_mm * m_dotsPerMm, QFontMetricsF(font(style), m_painter.device()));
 }
 
 QString Canvas::laid(const QString &text, double width_mm, const TextStyle &style) const

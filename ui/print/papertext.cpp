@@ -4,11 +4,13 @@
 
 #include <QRegularExpression>
 
+#include <utility>
+
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
-QString unbroken(QString text)
+QString withWholeUnits(QString text)
 {
     // Behind a word joiner nothing is broken, and it has no width.
     static const QRegularExpression unit(
@@ -31,6 +33,25 @@ QString unbroken(QString text)
     if (text.contains(u'-'))
         text.replace(prefix, u"\\1-\u2060"_s);
     return text;
+}
+
+QString unbroken(QString text)
+{
+    static const QRegularExpression unit(
+        u"(?<=\\d) (?=(?:[kmµn]?g|[mµ]?L|m?mol|[cmn]?m|min|h|s|U|°C|ppm)(?![\\w-])|%)"_s,
+        QRegularExpression::UseUnicodePropertiesOption);
+    static const QRegularExpression coverage(u"\\bk = (?=\\d)"_s, QRegularExpression::UseUnicodePropertiesOption);
+    static const QRegularExpression moment(u"(?<=\\d[./-]\\d{2}|\\d[./-]\\d{4}) (?=\\d{1,2}:\\d{2}(?!\\d))"_s);
+    static const QRegularExpression fold(u"(?<![\\w.,-])(\\d+(?:[.,]\\d+)?-)(?=\\p{L})"_s,
+                                         QRegularExpression::UseUnicodePropertiesOption);
+    if (text.contains(u' ')) {
+        const QString noBreak(QChar::Nbsp);
+        text.replace(unit, noBreak).replace(moment, noBreak).replace(coverage, u"k\u00a0=\u00a0"_s);
+        text.replace(u"(mol cm)"_s, u"(mol\u00a0cm)"_s);
+    }
+    if (text.contains(u'-'))
+        text.replace(fold, u"\\1\u2060"_s);
+    return withWholeUnits(std::move(text));
 }
 
 QString withMinusSigns(QString text)

@@ -120,7 +120,7 @@ TEST(CheckLines, WhatPassesAlikeIsGatheredAndTheNearestIsTold)
     const CheckLine low = lineOf(linesOf(run), CheckId::SignalLow);
     EXPECT_EQ(low.checks, 2);
     EXPECT_EQ(low.found, u"0.120"_s) << "nearer to 0.100 than the other's 0.500";
-    EXPECT_EQ(low.where, u"worst of 2"_s);
+    EXPECT_EQ(low.where, u"T (of 2 nearest its limit)"_s);
 
     run.tubes.back() = test::sampleTube("T", 0.1, 0.1 + 0.010 + 1.250);
     const std::vector<CheckLine> lines = linesOf(run);

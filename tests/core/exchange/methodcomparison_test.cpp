@@ -72,7 +72,7 @@ struct ChangedMember {
 std::vector<ChangedMember> changedMembers()
 {
     return {
-        {[](Method &m) { m.id = u"x"_s; }, "/id", "Id", "example-acid", "x"},
+        {[](Method &m) { m.id = u"x"_s; }, "/id", "ID", "example-acid", "x"},
         {[](Method &m) { m.version = 2; }, "/version", "Version", "1", "2"},
         {[](Method &m) { m.name = u"x"_s; }, "/name", "Name", "Example acid", "x"},
         {[](Method &m) { m.source = u"x"_s; }, "/source", "Source", "title, section", "x"},

@@ -93,6 +93,18 @@ TEST_F(ShelfTest, AColumnOfSamplesIsRegisteredInOneAct)
     EXPECT_EQ(waiting(), u"P-1, P-2, P-3"_s);
 }
 
+TEST_F(ShelfTest, WhatWasReceivedFirstStandsFirst)
+{
+    const auto received = [&](const QString &id, int hour, int minute) {
+        planning::ShelfSample told = sample(id);
+        told.receivedAt = QDateTime(QDate(2026, 6, 8), QTime(hour, minute), Qt::OffsetFromUTC, 7200);
+        return told;
+    };
+    shelf().registerSamples({sample(u"untold"_s), received(u"P-1"_s, 14, 46), received(u"P-2"_s, 15, 9)}, person);
+    shelf().registerSamples({received(u"P-3"_s, 14, 54), received(u"P-4"_s, 14, 46), sample(u"untold too"_s)}, person);
+    EXPECT_EQ(waiting(), u"P-1, P-4, P-3, P-2, untold, untold too"_s);
+}
+
 TEST_F(ShelfTest, WhatIsToldInsteadIsARowMore)
 {
     const ShelfId id = shelf().registerSample(sample(u"P-1"_s), person);
