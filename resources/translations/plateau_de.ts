@@ -8925,6 +8925,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>Tubes that a bottle serves</source>
             <translation>Ansätze, für die ein Gebinde reicht</translation>
         </message>
+        <message>
+            <source>Type what a bottle holds, in mL; how many tubes it serves then stands beside it.</source>
+            <translation>Den Inhalt der Flasche in mL eingeben; daneben steht dann, für wie viele Ansätze sie reicht.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::BackupLine</name>
@@ -11265,10 +11269,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Tag</translation>
         </message>
         <message>
-            <source>Check</source>
-            <translation>Prüfung</translation>
-        </message>
-        <message>
             <source>What</source>
             <translation>Was</translation>
         </message>
@@ -11379,6 +11379,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Back to the list  Esc</source>
             <translation>Zurück zur Liste  Esc</translation>
+        </message>
+        <message>
+            <source>No.</source>
+            <translation>Nr.</translation>
         </message>
     </context>
     <context>
@@ -16171,10 +16175,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>&amp;Für</translation>
         </message>
         <message>
-            <source>Analyte &amp;molecules per molecule of substance</source>
-            <translation>Analyt&amp;moleküle je Substanzmolekül</translation>
-        </message>
-        <message>
             <source>F&amp;lask</source>
             <translation>Mess&amp;kolben</translation>
         </message>
@@ -16305,6 +16305,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Back to the list  Esc</source>
             <translation>Zurück zur Liste  Esc</translation>
+        </message>
+        <message>
+            <source>Analyte &amp;molecules per molecule</source>
+            <translation>Analyt&amp;moleküle je Molekül</translation>
         </message>
     </context>
     <context>

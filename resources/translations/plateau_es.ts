@@ -8925,6 +8925,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <source>Tubes that a bottle serves</source>
             <translation>Tubos para los que alcanza un envase</translation>
         </message>
+        <message>
+            <source>Type what a bottle holds, in mL; how many tubes it serves then stands beside it.</source>
+            <translation>Introduzca el contenido del envase en mL; al lado aparece para cuántos tubos alcanza.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::BackupLine</name>
@@ -11265,10 +11269,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <translation>Día</translation>
         </message>
         <message>
-            <source>Check</source>
-            <translation>N.º</translation>
-        </message>
-        <message>
             <source>What</source>
             <translation>Qué</translation>
         </message>
@@ -11379,6 +11379,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         <message>
             <source>Back to the list  Esc</source>
             <translation>Volver a la lista  Esc</translation>
+        </message>
+        <message>
+            <source>No.</source>
+            <translation>N.º</translation>
         </message>
     </context>
     <context>
@@ -16171,10 +16175,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>&amp;Para</translation>
         </message>
         <message>
-            <source>Analyte &amp;molecules per molecule of substance</source>
-            <translation>Moléculas d&amp;e analito por molécula de sustancia</translation>
-        </message>
-        <message>
             <source>F&amp;lask</source>
             <translation>Matra&amp;z</translation>
         </message>
@@ -16305,6 +16305,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Back to the list  Esc</source>
             <translation>Volver a la lista  Esc</translation>
+        </message>
+        <message>
+            <source>Analyte &amp;molecules per molecule</source>
+            <translation>Moléculas d&amp;e analito por molécula</translation>
         </message>
     </context>
     <context>

@@ -8925,6 +8925,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <source>Tubes that a bottle serves</source>
             <translation>Tubes réalisables avec un flacon</translation>
         </message>
+        <message>
+            <source>Type what a bottle holds, in mL; how many tubes it serves then stands beside it.</source>
+            <translation>Saisissez le contenu du flacon en mL ; le nombre de tubes réalisables s’affiche à côté.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::BackupLine</name>
@@ -11265,10 +11269,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <translation>Jour</translation>
         </message>
         <message>
-            <source>Check</source>
-            <translation>N°</translation>
-        </message>
-        <message>
             <source>What</source>
             <translation>Élément</translation>
         </message>
@@ -11379,6 +11379,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         <message>
             <source>Back to the list  Esc</source>
             <translation>Retour à la liste  Échap</translation>
+        </message>
+        <message>
+            <source>No.</source>
+            <translation>N°</translation>
         </message>
     </context>
     <context>
@@ -16171,10 +16175,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Po&amp;ur</translation>
         </message>
         <message>
-            <source>Analyte &amp;molecules per molecule of substance</source>
-            <translation>&amp;Molécules d’analyte par molécule de substance</translation>
-        </message>
-        <message>
             <source>F&amp;lask</source>
             <translation>Fiol&amp;e</translation>
         </message>
@@ -16305,6 +16305,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Back to the list  Esc</source>
             <translation>Retour à la liste  Échap</translation>
+        </message>
+        <message>
+            <source>Analyte &amp;molecules per molecule</source>
+            <translation>&amp;Molécules d’analyte par molécule</translation>
         </message>
     </context>
     <context>
