@@ -3452,7 +3452,7 @@
         </message>
         <message>
             <source>ID</source>
-            <translation>ID</translation>
+            <translation>Identifiant</translation>
         </message>
     </context>
     <context>
@@ -13796,7 +13796,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>ID</source>
-            <translation>ID</translation>
+            <translation>Identifiant</translation>
         </message>
     </context>
     <context>
@@ -14688,7 +14688,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>ID</source>
-            <translation>ID</translation>
+            <translation>Identifiant</translation>
         </message>
     </context>
     <context>
