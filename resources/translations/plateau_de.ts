@@ -16061,6 +16061,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>When it is used (%1) it is worth about %2, of %3 when made.</source>
             <translation>Wenn er verwendet wird (%1), beträgt er etwa %2, von %3 bei Herstellung.</translation>
         </message>
+        <message>
+            <source>Needed: what the tubes take and %1 beyond it. %2</source>
+            <translation>Benötigt: was die Ansätze brauchen, und %1 darüber hinaus. %2</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PointChart</name>

@@ -16061,6 +16061,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>When it is used (%1) it is worth about %2, of %3 when made.</source>
             <translation>Cuando se usa (%1) vale alrededor de %2, de %3 al prepararlo.</translation>
         </message>
+        <message>
+            <source>Needed: what the tubes take and %1 beyond it. %2</source>
+            <translation>Necesario: lo que toman los tubos y un %1 más. %2</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PointChart</name>

@@ -16061,6 +16061,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>When it is used (%1) it is worth about %2, of %3 when made.</source>
             <translation>Quand il est utilisé (%1), il vaut environ %2, de %3 à la préparation.</translation>
         </message>
+        <message>
+            <source>Needed: what the tubes take and %1 beyond it. %2</source>
+            <translation>Nécessaire : ce que prennent les tubes et %1 de plus. %2</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PointChart</name>

@@ -92,6 +92,10 @@ TEST(PlanPageWidths, AWideWindowGivesItsRoomToTheForm)
 TEST_F(PlanPage, TheProductGivesWayToWhyASampleWaits)
 {
     plan(u"Queue"_s, {u"P-104"_s});
+    const auto *reagents = window->findChild<QLabel *>(u"planReagentsHint"_s);
+    ASSERT_TRUE(reagents);
+    EXPECT_TRUE(reagents->text().startsWith(u"Needed: what the tubes take and 10\u00a0% beyond it. The lot"_s))
+        << reagents->text().toStdString();
     const auto *queue = window->findChild<QTableView *>(u"planQueue"_s); // behind another tab
     ASSERT_TRUE(queue);
     const auto isHidden = [queue] { return queue->isColumnHidden(ui::WaitingModel::Product); };

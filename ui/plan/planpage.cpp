@@ -25,6 +25,7 @@
 #include "ui/shared/helpcall.h"
 #include "ui/shared/problemlist.h"
 #include "ui/shared/sentencelist.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/table.h"
 #include "ui/shared/whenseen.h"
 #include "ui/shared/widgets.h"
@@ -163,14 +164,12 @@ QWidget *PlanPage::buildReagents()
     m_reagentsTable->setFlexibleMinimum(24);
     m_reagentsTable->setLimit(12);
     m_reagentsTable->setWrap(Table::Wrap::AsNeeded);
-    auto *hint =
-        plainLabel(tr("The lot to use up first is chosen; choose another in its cell. Lots are kept under "
-                      "Books, Lots."),
-                   page);
-    hint->setWordWrap(true);
+    m_reagentsHint = plainLabel({}, page);
+    m_reagentsHint->setObjectName(u"planReagentsHint"_s);
+    m_reagentsHint->setWordWrap(true);
     auto *layout = new QVBoxLayout(page);
     layout->addWidget(m_reagentsTable, 1);
-    layout->addWidget(hint);
+    layout->addWidget(m_reagentsHint);
     return page;
 }
 
@@ -432,6 +431,12 @@ void PlanPage::showReagents(const DraftOutcome &outcome)
                                                 m_lots, from, to),
                          m_lots, to);
     m_reagentsTable->fit();
+    QString hint =
+        tr("The lot to use up first is chosen; choose another in its cell. Lots are kept under Books, Lots.");
+    if (m_laboratory.overage_percent > 0)
+        hint = tr("Needed: what the tubes take and %1 beyond it. %2")
+                   .arg(evaluation::withUnit(QString::number(m_laboratory.overage_percent), u"%"_s), hint);
+    m_reagentsHint->setText(shownNumbers(hint));
 }
 
 void PlanPage::showWorth(const DraftOutcome &outcome)

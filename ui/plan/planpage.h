@@ -102,6 +102,7 @@ private:
     TimePanel *m_times;
     QTabWidget *m_tabs = nullptr;
     Table *m_reagentsTable = nullptr;
+    QLabel *m_reagentsHint = nullptr;
     Table *m_waitingTable = nullptr;
     SentenceList *m_methodText = nullptr;
     ProblemList *m_problems = nullptr;
