@@ -239,8 +239,8 @@ TEST(MethodComparison, ChangedIdIsAPartTakenAwayAndAnotherAdded)
     ASSERT_THAT(found, SizeIs(2));
     EXPECT_EQ(found[0].words, u"Component Buffer pH 9"_s);
     EXPECT_FALSE(found[0].before);
-    EXPECT_EQ(found[0].after, u"Id other, Name Buffer pH 9, Volume 1 mL"_s);
-    EXPECT_EQ(found[1].before, u"Id buffer, Name Buffer pH 9, Volume 1 mL"_s);
+    EXPECT_EQ(found[0].after, u"ID other, Name Buffer pH 9, Volume 1 mL"_s);
+    EXPECT_EQ(found[1].before, u"ID buffer, Name Buffer pH 9, Volume 1 mL"_s);
 }
 
 TEST(MethodComparison, OrderOfComponentsIsADifferenceOfItsOwn)
