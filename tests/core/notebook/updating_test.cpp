@@ -4,6 +4,7 @@
 
 #include "tests/core/notebook/fixture.h"
 
+#include <set>
 #include <thread>
 
 namespace plateau::test {
@@ -65,22 +66,32 @@ TEST_F(Updating, GoesThroughItsStagesInAnyThread)
 TEST_F(Updating, ThatIsStoppedAnywhereGoesOnAtTheNextOpening)
 {
     const auto readings = RawFile(file()).rows(u"SELECT * FROM reading"_s);
-    int stopped = 0;
+    std::set<UpdateStage> stoppedIn;
+    std::set<int> stoppedAt;
     for (int looks = 0;; ++looks) {
         SCOPED_TRACE(looks);
         int left = looks;
         try {
             updateNotebook(
-                file(), [&left](UpdateStage, qint64, qint64) { return left-- > 0; }, surroundings());
+                file(),
+                [&](UpdateStage stage, qint64, qint64) {
+                    if (left == 0)
+                        stoppedIn.insert(stage);
+                    return left-- > 0;
+                },
+                surroundings());
             break;
         } catch (const Stopped &) {
-            ++stopped;
+            stoppedAt.insert(schema());
             EXPECT_EQ(RawFile(file()).value(u"PRAGMA integrity_check"_s).toString(), u"ok"_s);
             EXPECT_EQ(RawFile(file()).rows(u"SELECT * FROM reading"_s), readings);
             EXPECT_THAT(filesInFolder().filter(u".part"_s), IsEmpty());
         }
     }
-    EXPECT_GE(stopped, schemaSteps().back().number);
+    EXPECT_THAT(stoppedIn, ElementsAre(UpdateStage::Checking, UpdateStage::Copying, UpdateStage::Changing,
+                                       UpdateStage::Indexing));
+    // Each time it goes on from where it was left, a step further than the time before.
+    EXPECT_GE(stoppedAt.size(), 4U);
     EXPECT_EQ(schema(), schemaSteps().back().number);
     EXPECT_FALSE(needsUpdate(file()));
     EXPECT_THAT(reopen()->runs(), SizeIs(3));
