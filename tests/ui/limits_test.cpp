@@ -210,7 +210,7 @@ TEST_F(LimitsBook, AMeasurandThatIsHeldByItsIdIsShownByItsNameAndKeepsTheId)
     EXPECT_EQ(list->index(0, ui::LimitsModel::Measurand).data(), u"Example acid"_s);
     openFirst();
     EXPECT_EQ(find<QComboBox>(u"limitMeasurand"_s)->currentText(), u"Example acid"_s);
-    EXPECT_TRUE(labelText(u"limitSummary"_s).contains(u", Example acid in perry"_s))
+    EXPECT_TRUE(labelText(u"limitSummary"_s).contains(u"Judged: Example acid in perry,"_s))
         << labelText(u"limitSummary"_s).toStdString();
     press(Qt::Key_Escape);
     EXPECT_TRUE(find<QPushButton>(u"addLimit"_s)) << "nothing was changed by looking at it";

@@ -307,7 +307,7 @@ TEST_F(Pipette, WordsNameTubeVolumeAndWhatStandsIn)
     EXPECT_EQ(ui::tubeWords(sheet(), {2, 2}),
               u"sample P-104, 1 of 2, diluted 5\u00a0mL to 50\u00a0mL, then 1\u00a0mL to 10\u00a0mL"_s);
     EXPECT_EQ(ui::tubeWords(sheet(), {0, 2}), u"sample P-104, 1 of 2"_s) << "buffer is not diluted";
-    EXPECT_EQ(ui::wordsBefore(sheet(), 6), u"mix, wait 3 to 10\u00a0min"_s);
+    EXPECT_EQ(ui::wordsBefore(sheet(), 7), u"mix, wait 3 to 10\u00a0min"_s);
     EXPECT_EQ(ui::wordsBefore(sheet(), 2), QString());
 }
 
