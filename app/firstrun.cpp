@@ -5,6 +5,7 @@
 #include "app/chosennotebook.h"
 #include "core/notebook/files.h"
 #include "core/notebook/notebook.h"
+#include "core/notebook/updating.h"
 #include "ui/firststart.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/theme.h"
@@ -34,11 +35,15 @@ std::optional<FirstRun> askUntilThere(ui::FirstStart &page)
         try {
             if (choice.kind == ui::FirstChoice::Kind::Sample)
                 return FirstRun{true, {}, {}, page.helpOnShow()};
-            if (choice.kind == ui::FirstChoice::Kind::Use)
+            if (choice.kind == ui::FirstChoice::Kind::Use) {
+                notebook::needsUpdate(choice.path); // throws where it is none, while another one can still be chosen
                 return FirstRun{false, choice.path, {}, page.helpOnShow()};
+            }
             makeNotebook(choice.path, choice.laboratory, choice.person);
             return FirstRun{false, choice.path, choice.person, page.helpOnShow()};
         } catch (const notebook::Failure &failure) {
+            if (choice.kind == ui::FirstChoice::Kind::Use && failure.kind() == notebook::Failure::Kind::Locked)
+                return FirstRun{false, choice.path, {}, page.helpOnShow()}; // by the window that is called to it
             page.sayFault(failure.sentence());
         }
     }

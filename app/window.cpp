@@ -74,6 +74,8 @@ struct Beginning {
     /// What was read of the help before there was a window.
     ui::HelpPlace help{};
     bool isBeside = false;
+    /// The starts after this one open it too, once it was opened.
+    bool isChosen = false;
 };
 
 /// True where the notebook is up to date, or not there yet; false where the person stopped it. Throws
@@ -97,6 +99,9 @@ int showWindow(const Beginning &beginning)
             return Sound;
         const bool isNew = notebook::isMissing(beginning.notebook);
         const auto opened = notebook::Notebook::openOrCreate(beginning.notebook);
+        QSettings settings = programSettings();
+        if (beginning.isChosen && !chooseNotebook(settings, beginning.notebook))
+            qWarning("the choice of the notebook could not be kept");
         ui::MainWindow window(*opened, installedMethods());
         OneWindow calls;
         QObject::connect(&calls, &OneWindow::called, &window, [&window](const QString &file) {
@@ -110,7 +115,6 @@ int showWindow(const Beginning &beginning)
             window.setNotebookName(beginning.mark);
         QObject::connect(&window, &ui::MainWindow::anotherNotebookWanted, &window,
                          [&window] { openAnotherNotebook(&window); });
-        QSettings settings = programSettings();
         ui::restorePlace(window, settings);
         if (beginning.isBeside)
             ui::stepAside(window);
@@ -180,26 +184,40 @@ int showDemo(const QString &file, const QString &person, const ui::HelpPlace &he
     return showWindow({path, file, person, mark, help, isBeside});
 }
 
+/// The page of the first start, until a notebook opens: none that does not is kept for the next starts. last: the notebook
+/// that was looked for last, or empty.
+int showFirstChosen(QString last, const QString &file, const QString &person)
+{
+    while (const std::optional<FirstRun> first = beginFirstRun(last)) {
+        if (first->isSample)
+            return showDemo(file, person, first->help, false);
+        if (OneWindow::handOver(first->notebook, file)) {
+            QSettings settings = programSettings();
+            if (!chooseNotebook(settings, first->notebook))
+                qWarning("the choice of the notebook could not be kept");
+            return Sound;
+        }
+        Beginning beginning{first->notebook, file, first->person.isEmpty() ? person : first->person, {}, first->help};
+        beginning.isChosen = true;
+        if (const int status = showWindow(beginning); status != Unusable)
+            return status;
+        last = first->notebook;
+    }
+    return Sound;
+}
+
 /// Of a start that names no notebook.
 int showChosenNotebook(const QString &file, const QString &person)
 {
-    QSettings settings = programSettings();
+    const QSettings settings = programSettings();
     const QString chosen = chosenNotebook(settings);
     if (OneWindow::handOver(chosen, file))
         return Sound;
-    if (!notebook::isMissing(chosen))
-        return showWindow({chosen, file, person, {}, {}});
-    const QString missing = settings.contains(u"notebook/file"_s) ? chosen : QString();
-    const std::optional<FirstRun> first = beginFirstRun(missing);
-    if (!first)
-        return Sound;
-    if (first->isSample)
-        return showDemo(file, person, first->help, false);
-    if (!chooseNotebook(settings, first->notebook))
-        qWarning("the choice of the notebook could not be kept");
-    if (OneWindow::handOver(first->notebook, file))
-        return Sound;
-    return showWindow({first->notebook, file, first->person.isEmpty() ? person : first->person, {}, first->help});
+    if (notebook::isMissing(chosen))
+        return showFirstChosen(settings.contains(u"notebook/file"_s) ? chosen : QString(), file, person);
+    // Who cannot open it any more may have a copy, or goes on in another one.
+    const int status = showWindow({chosen, file, person, {}, {}});
+    return status == Unusable ? showFirstChosen(chosen, file, person) : status;
 }
 
 } // namespace

@@ -101,9 +101,11 @@ FirstStart::FirstStart(const Theme &theme, Dialogs &dialogs, const StartOccasion
     (missing.isEmpty() ? m_make : m_use)->setChecked(true);
     judge();
     if (!missing.isEmpty())
-        sayFault(tr("The notebook %1 is not there. See that its disk is connected and begin again, or choose "
-                    "where "
-                    "it is now.")
+        sayFault((QFileInfo::exists(missing)
+                      ? tr("The notebook %1 could not be opened. Choose another one here, such as a backup of it, or make "
+                           "a new one.")
+                      : tr("The notebook %1 is not there. See that its disk is connected and begin again, or choose "
+                           "where it is now."))
                      .arg(QDir::toNativeSeparators(missing)));
     // As wide as a usual path needs beside the longest caption. Wrapped text asks for its height only once there is a
     // width; two lines more, for the longest sentence of the notice.

@@ -12,6 +12,7 @@
 
 #include <QApplication>
 #include <QItemSelectionModel>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QListView>
 #include <QPushButton>
@@ -39,17 +40,12 @@ SideBar::SideBar(const Theme &theme, BenchSession &session, QWidget *parent)
     connect(m_person, &QLineEdit::returnPressed, this, [this] {
         takePerson(); // editingFinished comes only after this
         // Not left in the name: the next thing typed is a reading.
-        if (m_session.person().isEmpty())
-            return;
-        if (m_before)
-            m_before->setFocus();
-        else
-            focusNextChild();
-        m_before = nullptr;
+        if (!m_session.person().isEmpty())
+            goBack();
     });
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget *before, QWidget *now) {
-        if (now == m_person && before && window()->isAncestorOf(before))
-            m_before = before;
+        if (now == m_person && before && window()->isAncestorOf(before) && !isAncestorOf(before))
+            m_before = before; // not the button beside the name, which readings would be typed at
         if (now == m_person)
             followPersons(); // somebody may have been set up since
     });
@@ -75,6 +71,7 @@ void SideBar::build()
     m_person->setObjectName(u"person"_s);
     m_person->setMinimumHeight(m_theme.target());
     m_person->completeWhileTyping();
+    m_person->installEventFilter(this);
     auto *personCaption = new QLabel(tr("&Person at the bench"), this);
     personCaption->setBuddy(m_person);
     m_newRun = button(m_theme, tr("&New run"), u"newRun"_s, this);
@@ -152,6 +149,31 @@ void SideBar::setPerson(const QString &name)
     takePerson();
 }
 
+void SideBar::goBack()
+{
+    if (m_before)
+        m_before->setFocus();
+    else
+        focusNextChild();
+    m_before = nullptr;
+}
+
+/// Escape takes back what was typed or taken from the list, before anything is recorded under it.
+bool SideBar::eventFilter(QObject *watched, QEvent *event)
+{
+    const bool isKey = event->type() == QEvent::KeyPress || event->type() == QEvent::ShortcutOverride;
+    if (watched != m_person || !isKey || static_cast<const QKeyEvent *>(event)->key() != Qt::Key_Escape ||
+        m_person->text() == m_session.person())
+        return QWidget::eventFilter(watched, event);
+    event->accept();
+    if (event->type() == QEvent::KeyPress) {
+        m_person->setText(m_session.person());
+        if (!m_session.person().isEmpty())
+            goBack();
+    }
+    return true;
+}
+
 void SideBar::takePerson()
 {
     if (const QString typed = m_person->text().trimmed();
@@ -169,6 +191,11 @@ void SideBar::followPersons()
     try {
         const std::vector<notebook::Person> persons = m_session.persons();
         m_person->setOffers(namesOffered(persons));
+        // Where persons are set up a beginning of one of them means that one; anybody else is still told apart as odd.
+        QStringList everybody;
+        for (const notebook::Person &person : persons)
+            everybody << person.name;
+        m_person->setClosed(everybody);
         m_oddName->say(nameDoubts(m_session.person(), persons));
     } catch (const notebook::Failure &) {
         m_oddName->say({}); // what is wrong with the notebook is said where something is done

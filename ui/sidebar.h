@@ -47,11 +47,16 @@ Q_SIGNALS:
     void newRunWanted();
     void openFileWanted();
 
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
 private:
     void build();
     void choose(const QModelIndex &index);
     void mark(const QModelIndex &index);
     void takePerson();
+    /// To where the keys were before the name was asked for.
+    void goBack();
     /// What is odd about the name; whom it could be.
     void followPersons();
 

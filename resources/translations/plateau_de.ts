@@ -10939,6 +10939,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>&amp;Open this notebook whenever the program starts</source>
             <translation>Beim Start &amp;öffnet das Programm künftig dieses Laborjournal</translation>
         </message>
+        <message>
+            <source>The notebook %1 could not be opened. Choose another one here, such as a backup of it, or make a new one.</source>
+            <translation>Das Laborjournal %1 ließ sich nicht öffnen. Hier ein anderes wählen, etwa eine Sicherung davon, oder ein neues anlegen.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::GlassForm</name>

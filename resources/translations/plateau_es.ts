@@ -10939,6 +10939,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
             <source>&amp;Open this notebook whenever the program starts</source>
             <translation>Abrir &amp;siempre este cuaderno al iniciar el programa</translation>
         </message>
+        <message>
+            <source>The notebook %1 could not be opened. Choose another one here, such as a backup of it, or make a new one.</source>
+            <translation>No se pudo abrir el cuaderno %1. Elija aquí otro, por ejemplo una copia de seguridad suya, o cree uno nuevo.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::GlassForm</name>

@@ -10939,6 +10939,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
             <source>&amp;Open this notebook whenever the program starts</source>
             <translation>Ouvrir &amp;désormais ce cahier au démarrage du programme</translation>
         </message>
+        <message>
+            <source>The notebook %1 could not be opened. Choose another one here, such as a backup of it, or make a new one.</source>
+            <translation>Le cahier %1 n’a pas pu être ouvert. Choisissez-en un autre ici, par exemple une de ses sauvegardes, ou créez-en un nouveau.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::GlassForm</name>

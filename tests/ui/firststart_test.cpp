@@ -32,6 +32,7 @@ protected:
         m_page->show();
         return *m_page;
     }
+    QString broken() { return writeFile(u"broken.plateau"_s, "no notebook"); }
     QString said() const { return m_page->findChild<ui::Notice *>()->sentence(); }
     bool canBegin() const { return m_page->findChild<QPushButton *>(u"firstBegin"_s)->isEnabled(); }
     void type(const QString &field, const QString &text) const
@@ -47,6 +48,18 @@ private:
     QuietDialogs m_dialogs{m_log};
     std::unique_ptr<ui::FirstStart> m_page;
 };
+
+TEST_F(FirstStart, OfferedAgainForANotebookThatDoesNotOpen)
+{
+    const QString path = broken();
+    const auto *use = page(path).findChild<QRadioButton *>(u"firstUse"_s);
+    ASSERT_TRUE(use);
+    EXPECT_TRUE(use->isChecked());
+    EXPECT_TRUE(said().contains(u"could not be opened"_s)) << said().toStdString();
+    EXPECT_TRUE(said().contains(path));
+    page(folder.filePath(u"nowhere.plateau"_s));
+    EXPECT_TRUE(said().contains(u"is not there"_s)) << said().toStdString();
+}
 
 TEST_F(FirstStart, AsksForWhatANewNotebookNeedsOneAfterTheOther)
 {

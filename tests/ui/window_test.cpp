@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/exchange/writers.h"
 #include "tests/ui/bench.h"
+#include "ui/bench/benchsession.h"
 #include "ui/bench/printing.h"
 #include "ui/bench/stores.h"
 #include "ui/books/notebookpage.h"
@@ -251,6 +252,26 @@ TEST_F(Window, OpeningAFileAsksWhoIsThereAndGoesOn)
     ASSERT_EQ(focusName(), u"putFileOnBench"_s);
     press(Qt::Key_Return);
     EXPECT_EQ(book->runs().size(), 1U);
+}
+
+TEST_F(Window, ABeginningOfANameIsThatPersonAndEscapeTakesItBack)
+{
+    book->persons().addFirst(u"H. Ahlgren"_s, u"four plain garden words"_s);
+    openWindow();
+    const auto *session = window->findChild<ui::BenchSession *>();
+    auto *person = find<QLineEdit>(u"person"_s);
+    person->setFocus();
+    type(u"h. a"_s);
+    press(Qt::Key_Tab);
+    EXPECT_EQ(person->text(), u"H. Ahlgren"_s) << "nobody meant another one";
+    EXPECT_EQ(session->person(), u"H. Ahlgren"_s);
+    person->setFocus();
+    person->selectAll();
+    type(u"wz"_s);
+    press(Qt::Key_Escape);
+    EXPECT_EQ(person->text(), u"H. Ahlgren"_s);
+    EXPECT_NE(focusName(), u"person"_s) << "the keys go back";
+    EXPECT_EQ(session->person(), u"H. Ahlgren"_s);
 }
 
 TEST_F(Window, AMissingFileIsSaidInThePage)

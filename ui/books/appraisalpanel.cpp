@@ -93,7 +93,7 @@ void AppraisalPanel::showFacts(const Facts &facts, FactsTable content) const
     const QAbstractItemView *view = facts.table;
     facts.table->setFlexibleColumn(last);
     facts.table->setFlexibleMinimum(view->sizeHintForColumn(last) / view->fontMetrics().averageCharWidth() +
-                                    2);
+                                    1);
     facts.table->fit();
     fitHeight(*facts.table);
 }

@@ -41,12 +41,11 @@ QString unbroken(QString text)
         u"(?<=\\d) (?=(?:[kmµn]?g|[mµ]?L|m?mol|[cmn]?m|min|h|s|U|°C|ppm)(?![\\w-])|%)"_s,
         QRegularExpression::UseUnicodePropertiesOption);
     static const QRegularExpression coverage(u"\\bk = (?=\\d)"_s, QRegularExpression::UseUnicodePropertiesOption);
-    static const QRegularExpression moment(u"(?<=\\d[./-]\\d{2}|\\d[./-]\\d{4}) (?=\\d{1,2}:\\d{2}(?!\\d))"_s);
     static const QRegularExpression fold(u"(?<![\\w.,-])(\\d+(?:[.,]\\d+)?-)(?=\\p{L})"_s,
                                          QRegularExpression::UseUnicodePropertiesOption);
     if (text.contains(u' ')) {
         const QString noBreak(QChar::Nbsp);
-        text.replace(unit, noBreak).replace(moment, noBreak).replace(coverage, u"k\u00a0=\u00a0"_s);
+        text.replace(unit, noBreak).replace(coverage, u"k\u00a0=\u00a0"_s);
         text.replace(u"(mol cm)"_s, u"(mol\u00a0cm)"_s);
     }
     if (text.contains(u'-'))
