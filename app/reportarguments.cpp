@@ -151,6 +151,10 @@ private:
                 "--with is for run files; a notebook knows which runs a result is taken from");
         if (m_found.isRecord && m_found.pdf.isEmpty())
             return ReportargumentsWords::tr("--record needs the file to write: --pdf FILE");
+        if (!m_found.fields.isEmpty() && (m_found.isRecord || m_found.pdf.isEmpty()))
+            return ReportargumentsWords::tr(
+                "--field is for the report of results: --pdf FILE without --record; run record and table have no such "
+                "fields");
         if (m_found.cells == ui::CsvCells::Exact && m_found.csv.isEmpty())
             return ReportargumentsWords::tr("--exact needs the file to write: --csv FILE");
         const bool same =

@@ -12,6 +12,7 @@
 
 #include <algorithm>
 #include <list>
+#include <string_view>
 
 namespace plateau::exchange::json {
 
@@ -24,16 +25,24 @@ struct JsonWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::Json)
 };
 
-/// What the parser says is wrong, without its own place and without a quotation of the input.
+/// What is wrong in our own words, since the parser's are English in every language.
 QString reason(const std::string &what)
 {
-    QString text = QString::fromStdString(what);
-    const qsizetype quotation = text.indexOf("; last read:"_L1);
-    if (quotation >= 0)
-        text.truncate(quotation);
-    constexpr QLatin1StringView head = "syntax error "_L1;
-    const qsizetype start = text.indexOf(head);
-    return start < 0 ? text : text.mid(start + head.size());
+    const std::string_view all = what;
+    const std::string_view own = all.substr(0, all.find("; last read:")); // what follows quotes the input
+    const auto says = [own](std::string_view words) { return own.find(words) != std::string_view::npos; };
+    if (says("control character"))
+        return JsonWording::tr("%1: a line break, a tab or another control character stands in a text as it is; "
+                               "write it as \\n, \\t or \\u and its number");
+    if (says("surrogate"))
+        return JsonWording::tr("%1: half of a surrogate pair stands in a text; write the character itself");
+    return JsonWording::tr("%1: this is no JSON here: a sign is missing, or there is one too many");
+}
+
+/// True where nothing is left to read. A file that was not written to its end may be filled up with zeros.
+bool isEnd(const QByteArray &json, qsizetype offset)
+{
+    return offset >= json.size() || json[offset] == '\0';
 }
 
 /// True if the parser stumbled over one of the words that other programs write for what is no number.
@@ -94,8 +103,12 @@ public:
             message = JsonWording::tr("%1: the number is too large to be used").arg(place);
         else if (stumbledOverNaN(m_json, offset))
             message = JsonWording::tr("%1: NaN and Infinity are not numbers; leave the field out").arg(place);
+        else if (isEnd(m_json, offset))
+            message = JsonWording::tr("%1: the file ends too early: it is cut off or was not written to its end; "
+                                      "get it again")
+                          .arg(place);
         else
-            message = JsonWording::tr("%1: not valid JSON: %2").arg(place, reason(exception.what()));
+            message = reason(exception.what()).arg(place);
         fail(exception.id == numberOverflow ? pointer(m_open.size()) : QString(), message);
         return false;
     }

@@ -5,10 +5,13 @@
 #include "core/assay/label.h"
 #include "core/assay/soundness.h"
 #include "core/exchange/backgroundreader.h"
+#include "core/exchange/documentformat.h"
 #include "core/exchange/readers.h"
 #include "core/exchange/recipereader.h"
 
 #include <QCoreApplication>
+
+#include <algorithm>
 
 namespace plateau::exchange {
 
@@ -157,16 +160,28 @@ void takeLimits(Fields &fields, Method &method)
 
 } // namespace
 
+bool isMarked(const Place &place, const QString &format, const QString &unmarked)
+{
+    const auto *object = std::get_if<json::Object>(&place.node.value);
+    if (!object || std::ranges::any_of(*object, [](const json::Member &member) { return member.key == "format"_L1; }))
+        return true;
+    place.findings.broken(pointerTo(place.pointer, u"format"_s), unmarked.arg(quoted(format)));
+    return false;
+}
+
 bool takeFormat(Fields &fields, const QString &format)
 {
     const auto place = fields.need(u"format"_s);
-    QString found;
-    if (!place || !take(*place, found) || found == format)
+    if (!place)
         return true;
+    const auto *named = std::get_if<QString>(&place->node.value);
+    if (named && *named == format)
+        return true;
+    const QString found = named ? quoted(*named) : kindWord(place->node);
     place->findings.broken(
         place->pointer, MethodReaderWording::tr("expected the format %1, found %2; this file is of another "
                                                 "kind or for another version of the program")
-                            .arg(quoted(format), quoted(found)));
+                            .arg(quoted(format), found));
     return false;
 }
 
@@ -192,8 +207,12 @@ Read<Method> readMethod(const QByteArray &json)
     for (const Problem &problem : document.problems)
         findings.remark(problem);
     Method method;
-    if (document.root)
-        takeMethod({*document.root, {}, findings}, method);
+    if (document.root) {
+        const Place whole{*document.root, {}, findings};
+        if (isMarked(whole, QString::fromUtf16(methodFormat),
+                     MethodReaderWording::tr("is missing: this is no method file of Plateau, which names the format %1 here")))
+            takeMethod(whole, method);
+    }
     if (findings.hasErrors())
         return {std::nullopt, findings.problems()};
     return {std::move(method), findings.problems()};

@@ -7,6 +7,10 @@
 
 namespace plateau::exchange {
 
+/// Whether a document names a format at all. False, and a problem, if it does not: then it is most likely no document of
+/// ours, and what else it lacks would hide that. unmarked: the sentence, with %1 for the format.
+bool isMarked(const Place &place, const QString &format, const QString &unmarked);
+
 /// The format field of a document. False, and a problem, if it names another format: then the rest of the
 /// document follows other rules, and judging it would be nonsense.
 bool takeFormat(Fields &fields, const QString &format);

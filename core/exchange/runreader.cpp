@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/assay/label.h"
+#include "core/exchange/documentformat.h"
 #include "core/exchange/methodreader.h"
 #include "core/exchange/readers.h"
 #include "core/run/soundness.h"
@@ -335,8 +336,12 @@ Read<RunDocument> readRun(const QByteArray &json, const MethodLookup &installedM
     for (const Problem &problem : text.problems)
         findings.remark(problem);
     RunDocument document;
-    if (text.root)
-        takeRun({*text.root, {}, findings}, installedMethod, document);
+    if (text.root) {
+        const Place whole{*text.root, {}, findings};
+        if (isMarked(whole, QString::fromUtf16(runFormat),
+                     RunReaderWording::tr("is missing: this is no run file of Plateau, which names the format %1 here")))
+            takeRun(whole, installedMethod, document);
+    }
     if (findings.hasErrors())
         return {std::nullopt, findings.problems()};
     return {std::move(document), findings.problems()};

@@ -3035,10 +3035,6 @@
             <translation>%1: NaN und Infinity sind keine Zahlen; das Feld weglassen</translation>
         </message>
         <message>
-            <source>%1: not valid JSON: %2</source>
-            <translation>%1: kein gültiges JSON: %2</translation>
-        </message>
-        <message>
             <source>the document holds more than %1 values</source>
             <translation>das Dokument enthält mehr als %1 Werte</translation>
         </message>
@@ -3053,6 +3049,22 @@
         <message>
             <source>the document is empty</source>
             <translation>das Dokument ist leer</translation>
+        </message>
+        <message>
+            <source>%1: a line break, a tab or another control character stands in a text as it is; write it as \n, \t or \u and its number</source>
+            <translation>%1: Ein Zeilenumbruch, ein Tabulator oder ein anderes Steuerzeichen steht unverändert in einem Text; als \n, \t oder \u mit seiner Nummer schreiben</translation>
+        </message>
+        <message>
+            <source>%1: half of a surrogate pair stands in a text; write the character itself</source>
+            <translation>%1: In einem Text steht die Hälfte eines Ersatzzeichenpaars; das Zeichen selbst schreiben</translation>
+        </message>
+        <message>
+            <source>%1: this is no JSON here: a sign is missing, or there is one too many</source>
+            <translation>%1: Hier ist das kein JSON: Ein Zeichen fehlt, oder es steht eines zu viel da</translation>
+        </message>
+        <message>
+            <source>%1: the file ends too early: it is cut off or was not written to its end; get it again</source>
+            <translation>%1: Die Datei endet zu früh: Sie ist abgeschnitten oder wurde nicht bis zum Ende geschrieben; sie neu beschaffen</translation>
         </message>
     </context>
     <context>
@@ -3476,6 +3488,10 @@
             <source>expected the format %1, found %2; this file is of another kind or for another version of the program</source>
             <translation>Format %1 erwartet, %2 gefunden; diese Datei ist von anderer Art oder für eine andere Version des Programms</translation>
         </message>
+        <message>
+            <source>is missing: this is no method file of Plateau, which names the format %1 here</source>
+            <translation>fehlt: Das ist keine Methodendatei von Plateau; eine solche nennt hier das Format %1</translation>
+        </message>
     </context>
     <context>
         <name>plateau::exchange::NumberWords</name>
@@ -3716,6 +3732,10 @@
         <message>
             <source>no method %1 is installed; correct the id, or put the whole method here</source>
             <translation>keine Methode %1 ist installiert; die Kennung berichtigen oder die ganze Methode hier einsetzen</translation>
+        </message>
+        <message>
+            <source>is missing: this is no run file of Plateau, which names the format %1 here</source>
+            <translation>fehlt: Das ist keine Laufdatei von Plateau; eine solche nennt hier das Format %1</translation>
         </message>
     </context>
     <context>

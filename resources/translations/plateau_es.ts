@@ -3035,10 +3035,6 @@
             <translation>%1: NaN e Infinity no son números; omita el campo</translation>
         </message>
         <message>
-            <source>%1: not valid JSON: %2</source>
-            <translation>%1: no es JSON válido: %2</translation>
-        </message>
-        <message>
             <source>the document holds more than %1 values</source>
             <translation>el documento contiene más de %1 valores</translation>
         </message>
@@ -3053,6 +3049,22 @@
         <message>
             <source>the document is empty</source>
             <translation>el documento está vacío</translation>
+        </message>
+        <message>
+            <source>%1: a line break, a tab or another control character stands in a text as it is; write it as \n, \t or \u and its number</source>
+            <translation>%1: un salto de línea, un tabulador u otro carácter de control figura tal cual en un texto; escríbalo como \n, \t o \u y su número</translation>
+        </message>
+        <message>
+            <source>%1: half of a surrogate pair stands in a text; write the character itself</source>
+            <translation>%1: en un texto figura la mitad de un par sustituto; escriba el carácter mismo</translation>
+        </message>
+        <message>
+            <source>%1: this is no JSON here: a sign is missing, or there is one too many</source>
+            <translation>%1: aquí no es JSON: falta un signo o sobra uno</translation>
+        </message>
+        <message>
+            <source>%1: the file ends too early: it is cut off or was not written to its end; get it again</source>
+            <translation>%1: el archivo termina antes de tiempo: está cortado o no se escribió hasta el final; consígalo de nuevo</translation>
         </message>
     </context>
     <context>
@@ -3476,6 +3488,10 @@
             <source>expected the format %1, found %2; this file is of another kind or for another version of the program</source>
             <translation>se esperaba el formato %1, se encontró %2; este archivo es de otra clase o para otra versión del programa</translation>
         </message>
+        <message>
+            <source>is missing: this is no method file of Plateau, which names the format %1 here</source>
+            <translation>falta: no es un archivo de método de Plateau, que indica aquí el formato %1</translation>
+        </message>
     </context>
     <context>
         <name>plateau::exchange::NumberWords</name>
@@ -3716,6 +3732,10 @@
         <message>
             <source>no method %1 is installed; correct the id, or put the whole method here</source>
             <translation>no hay ningún método %1 instalado; corrija el id o ponga aquí el método entero</translation>
+        </message>
+        <message>
+            <source>is missing: this is no run file of Plateau, which names the format %1 here</source>
+            <translation>falta: no es un archivo de tanda de Plateau, que indica aquí el formato %1</translation>
         </message>
     </context>
     <context>

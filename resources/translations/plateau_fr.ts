@@ -3035,10 +3035,6 @@
             <translation>%1 : NaN et Infinity ne sont pas des nombres ; omettez le champ</translation>
         </message>
         <message>
-            <source>%1: not valid JSON: %2</source>
-            <translation>%1 : JSON non valide : %2</translation>
-        </message>
-        <message>
             <source>the document holds more than %1 values</source>
             <translation>le document contient plus de %1 valeurs</translation>
         </message>
@@ -3053,6 +3049,22 @@
         <message>
             <source>the document is empty</source>
             <translation>le document est vide</translation>
+        </message>
+        <message>
+            <source>%1: a line break, a tab or another control character stands in a text as it is; write it as \n, \t or \u and its number</source>
+            <translation>%1 : un saut de ligne, une tabulation ou un autre caractère de commande figure tel quel dans un texte ; écrivez-le \n, \t ou \u suivi de son numéro</translation>
+        </message>
+        <message>
+            <source>%1: half of a surrogate pair stands in a text; write the character itself</source>
+            <translation>%1 : la moitié d’une paire de substitution figure dans un texte ; écrivez le caractère lui-même</translation>
+        </message>
+        <message>
+            <source>%1: this is no JSON here: a sign is missing, or there is one too many</source>
+            <translation>%1 : ici, ce n’est pas du JSON : il manque un signe, ou il y en a un de trop</translation>
+        </message>
+        <message>
+            <source>%1: the file ends too early: it is cut off or was not written to its end; get it again</source>
+            <translation>%1 : le fichier s’arrête trop tôt : il est tronqué ou n’a pas été écrit jusqu’au bout ; procurez-vous-le à nouveau</translation>
         </message>
     </context>
     <context>
@@ -3476,6 +3488,10 @@
             <source>expected the format %1, found %2; this file is of another kind or for another version of the program</source>
             <translation>attendu : le format %1, trouvé : %2 ; ce fichier est d’une autre sorte ou pour une autre version du programme</translation>
         </message>
+        <message>
+            <source>is missing: this is no method file of Plateau, which names the format %1 here</source>
+            <translation>manque : ce n’est pas un fichier de méthode de Plateau, qui indique ici le format %1</translation>
+        </message>
     </context>
     <context>
         <name>plateau::exchange::NumberWords</name>
@@ -3716,6 +3732,10 @@
         <message>
             <source>no method %1 is installed; correct the id, or put the whole method here</source>
             <translation>aucune méthode %1 n’est installée ; corrigez l’identifiant, ou mettez ici la méthode entière</translation>
+        </message>
+        <message>
+            <source>is missing: this is no run file of Plateau, which names the format %1 here</source>
+            <translation>manque : ce n’est pas un fichier de série de Plateau, qui indique ici le format %1</translation>
         </message>
     </context>
     <context>

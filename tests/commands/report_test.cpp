@@ -109,6 +109,16 @@ TEST_F(Report, OfARunInANotebookSaysWhoDecidedAndTheHashThatVerifyConfirms)
     EXPECT_EQ(bytesOf(notebook), before);
 }
 
+TEST_F(Report, AFieldThatWouldBeLostIsRefusedByName)
+{
+    const Outcome outcome =
+        runProgram({u"report"_s, sample(u"clean-run.json"_s), u"--record"_s, u"--pdf"_s,
+                    file(u"record.pdf"_s), u"--field"_s, u"deviations=none"_s});
+    EXPECT_EQ(outcome.status, 2);
+    EXPECT_TRUE(outcome.error.contains("--field is for the report of results")) << outcome.error.toStdString();
+    EXPECT_FALSE(QFile::exists(file(u"record.pdf"_s)));
+}
+
 TEST_F(Report, WhatCannotBeUsedIsOneLineAndLeavesNoFile)
 {
     const QString run = sample(u"clean-run.json"_s);
@@ -131,6 +141,10 @@ TEST_F(Report, WhatCannotBeUsedIsOneLineAndLeavesNoFile)
         {u"report"_s, run, u"--pdf"_s, pdf, u"--field"_s, u"received/Nobody=2026-03-01"_s},
         {u"report"_s, run, u"--pdf"_s, pdf, u"--exact"_s},
         {u"report"_s, run, u"--csv"_s, file(u"out.csv"_s), u"--record"_s},
+        {u"report"_s, run, u"--pdf"_s, pdf, u"--record"_s, u"--field"_s, u"deviations=none"_s},
+        {u"report"_s, run, u"--csv"_s, file(u"out.csv"_s), u"--field"_s, u"deviations=none"_s},
+        {u"report"_s, u"--notebook"_s, notebook, u"--run"_s, u"1"_s, u"--record"_s, u"--field"_s,
+         u"received/P-104=2026-03-01"_s, u"--pdf"_s, pdf, u"--csv"_s, file(u"out.csv"_s)},
         {u"report"_s, run, u"--pdf"_s, pdf, u"--run"_s, u"1"_s},
         {u"report"_s, u"--run"_s, u"1"_s, u"--pdf"_s, pdf},
         {u"report"_s, run, u"--revision"_s, u"1"_s, u"--pdf"_s, pdf},

@@ -66,7 +66,7 @@ protected:
 
 TEST_F(Records, ListsActsWithOldAndNewValueAndReason)
 {
-    ui::TrailView view(theme, *book, notice);
+    ui::TrailView view(theme, *book);
     view.refresh();
     auto *table = in<QTableView>(view, u"trail"_s);
     const QAbstractItemModelTester tester(table->model());
@@ -131,7 +131,7 @@ TEST(TrailWords, HaveTheDecimalSignOfTheWindowAndNothingOfTheFilesInside)
 
 TEST_F(Records, AreSearchedInWhatTheTableShowsAsOneTypes)
 {
-    ui::TrailView view(theme, *book, notice);
+    ui::TrailView view(theme, *book);
     view.refresh();
     const auto *model = in<QTableView>(view, u"trail"_s)->model();
     const int all = model->rowCount();
@@ -154,7 +154,7 @@ TEST_F(Records, AreSearchedInWhatTheTableShowsAsOneTypes)
 
 TEST_F(Records, AreFilteredByWordsActsDaysAndRun)
 {
-    ui::TrailView view(theme, *book, notice);
+    ui::TrailView view(theme, *book);
     view.refresh();
     const auto *model = in<QTableView>(view, u"trail"_s)->model();
     auto *act = in<QComboBox>(view, u"trailAct"_s);
@@ -168,11 +168,49 @@ TEST_F(Records, AreFilteredByWordsActsDaysAndRun)
     EXPECT_FALSE(in<QWidget>(view, u"trailEmpty"_s)->isHidden());
     from->setText(u"yesterday"_s);
     view.refresh();
-    EXPECT_TRUE(notice.sentence().contains(u"2026-12-31"_s));
+    const auto *said = view.findChild<ui::Notice *>();
+    ASSERT_TRUE(said);
+    EXPECT_TRUE(said->sentence().contains(u"2026-12-31"_s));
     from->clear();
     view.showRun(run);
     EXPECT_EQ(model->rowCount(), static_cast<int>(book->history(run).size()));
-    EXPECT_TRUE(notice.sentence().isEmpty());
+    EXPECT_TRUE(said->sentence().isEmpty());
+}
+
+TEST_F(Records, OfAnEarlierSearchAreNotShownBelowAFieldThatCannotBeRead)
+{
+    ui::TrailView view(theme, *book);
+    view.resize(1200, 700);
+    view.show();
+    view.refresh();
+    const auto *model = in<QTableView>(view, u"trail"_s)->model();
+    const auto *details = in<QPlainTextEdit>(view, u"trailDetails"_s);
+    const auto *older = in<QPushButton>(view, u"trailOlder"_s);
+    const auto *said = view.findChild<ui::Notice *>();
+    ASSERT_TRUE(said);
+    const int all = model->rowCount();
+    ASSERT_GT(all, 0);
+    for (const auto &[name, typed] : {std::pair{u"trailFrom"_s, u"31/02/2026"_s},
+                                      {u"trailTo"_s, u"2026-02-31"_s},
+                                      {u"trailRun"_s, u"seven"_s}}) {
+        auto *field = in<QLineEdit>(view, name);
+        QApplication::processEvents();
+        const QPoint before = field->mapTo(&view, QPoint());
+        field->setText(typed);
+        view.refresh();
+        QApplication::processEvents();
+        EXPECT_TRUE(said->sentence().contains(typed)) << said->sentence().toStdString();
+        EXPECT_EQ(model->rowCount(), 0) << typed.toStdString();
+        EXPECT_TRUE(details->toPlainText().isEmpty());
+        EXPECT_FALSE(older->isEnabled());
+        EXPECT_TRUE(in<QWidget>(view, u"trailEmpty"_s)->isHidden()) << "nothing was looked for";
+        EXPECT_EQ(field->mapTo(&view, QPoint()), before) << "the filter moved";
+        EXPECT_GE(said->mapTo(&view, QPoint()).y(), before.y() + field->height());
+        field->clear();
+        view.refresh();
+        EXPECT_EQ(model->rowCount(), all);
+        EXPECT_TRUE(said->isHidden());
+    }
 }
 
 TEST_F(Records, AreBackedUpByThemselvesOnlyWhereTheyHaveChanged)

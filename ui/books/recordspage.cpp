@@ -22,7 +22,7 @@ RecordsPage::RecordsPage(const Theme &theme, Dialogs &dialogs, const BenchSessio
     : BookPage(parent)
     , m_notice(new Notice(theme, this))
     , m_tabs(new QTabWidget(this))
-    , m_trail(new TrailView(theme, keeper.notebook(), *m_notice, this))
+    , m_trail(new TrailView(theme, keeper.notebook(), this))
     , m_copies(new CopiesView(theme, dialogs, keeper, *m_notice, this))
 {
     auto *heading = plainLabel(tr("Records"), this);
@@ -59,10 +59,12 @@ void RecordsPage::showEvent(QShowEvent *event)
 
 void RecordsPage::refresh()
 {
-    if (m_tabs->currentWidget() == m_trail)
-        m_trail->refresh();
-    else
+    if (m_tabs->currentWidget() != m_trail) {
         m_copies->refresh();
+        return;
+    }
+    m_notice->clear(); // it speaks of the other part
+    m_trail->refresh();
 }
 
 } // namespace plateau::ui

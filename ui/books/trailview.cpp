@@ -62,10 +62,10 @@ QString detailText(const TrailRow &row)
 
 } // namespace
 
-TrailView::TrailView(const Theme &theme, const notebook::Notebook &notebook, Notice &notice, QWidget *parent)
+TrailView::TrailView(const Theme &theme, const notebook::Notebook &notebook, QWidget *parent)
     : QWidget(parent)
     , m_notebook(notebook)
-    , m_notice(notice)
+    , m_notice(new Notice(theme, this))
     , m_model(new TrailModel(this))
     , m_empty(plainLabel({}, this))
     , m_table(new Table(theme, m_model, tr("Acts, the newest first"), u"trail"_s, this))
@@ -98,6 +98,7 @@ TrailView::TrailView(const Theme &theme, const notebook::Notebook &notebook, Not
     layout->setContentsMargins({});
     layout->setSpacing(theme.gap());
     layout->addWidget(buildFilter(theme));
+    layout->addWidget(m_notice);
     layout->addWidget(m_empty);
     layout->addWidget(m_table, 3);
     layout->addLayout(below);
@@ -167,22 +168,24 @@ void TrailView::showRun(notebook::RunId run)
 
 void TrailView::refresh()
 {
-    guarded(m_notice, [this] { fillChoices(); });
+    guarded(*m_notice, [this] { fillChoices(); });
     look();
 }
 
 void TrailView::look()
 {
     m_pause.stop();
-    guarded(m_notice, [this] {
+    guarded(*m_notice, [this] {
         if (const auto wanted = filter())
             load(*wanted, false);
+        else
+            showNothing();
     });
 }
 
 void TrailView::addOlder()
 {
-    guarded(m_notice, [this] {
+    guarded(*m_notice, [this] {
         auto wanted = filter();
         if (!wanted || !m_lookedTo)
             return;
@@ -205,6 +208,15 @@ void TrailView::load(const notebook::AuditFilter &wanted, bool after)
     if (!m_table->currentIndex().isValid() && m_model->rowCount() > 0)
         m_table->selectRow(0);
     showDetails(m_table->currentIndex().row());
+}
+
+void TrailView::showNothing()
+{
+    m_lookedTo.reset();
+    m_older->setEnabled(false);
+    m_model->show({});
+    m_empty->hide();
+    showDetails(-1);
 }
 
 /// That nothing matches may only be said where everything was looked at.
@@ -241,7 +253,7 @@ bool TrailView::readDay(const QLineEdit &entry, assay::MonthAlone month, std::op
         return true;
     const std::optional<QDate> read = assay::readDay(text, month);
     if (!read) {
-        m_notice.say(
+        m_notice->say(
             State::Attention,
             tr("\"%1\" is not a day; write it as %2, or leave the field empty.")
                 .arg(text, assay::shownDay({2026, 12, 31})));
@@ -253,7 +265,7 @@ bool TrailView::readDay(const QLineEdit &entry, assay::MonthAlone month, std::op
 
 std::optional<notebook::AuditFilter> TrailView::filter()
 {
-    m_notice.clear();
+    m_notice->clear();
     notebook::AuditFilter wanted;
     wanted.text = m_words->text();
     wanted.mostLooked = mostLooked;
@@ -270,7 +282,7 @@ std::optional<notebook::AuditFilter> TrailView::filter()
         bool isNumber = false;
         wanted.run = notebook::RunId{text.toLongLong(&isNumber)};
         if (!isNumber) {
-            m_notice.say(State::Attention,
+            m_notice->say(State::Attention,
                          tr("\"%1\" is not a run number; the notebook counts runs from 1.").arg(text));
             return std::nullopt;
         }

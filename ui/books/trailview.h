@@ -28,8 +28,7 @@ class TrailView : public QWidget
     Q_OBJECT
 
 public:
-    TrailView(const Theme &theme, const notebook::Notebook &notebook, Notice &notice,
-              QWidget *parent = nullptr);
+    TrailView(const Theme &theme, const notebook::Notebook &notebook, QWidget *parent = nullptr);
 
     /// As the notebook is now, by the filter that stands there.
     void refresh();
@@ -48,13 +47,16 @@ private:
     /// By the filter as it stands, with the choices as they are.
     void look();
     void load(const notebook::AuditFilter &filter, bool after);
+    /// The acts of an earlier search would pass for what is found now.
+    void showNothing();
     void sayWhatWasLookedAt(const notebook::AuditPage &page);
     void fillChoices();
     void showDetails(int row);
     bool readDay(const QLineEdit &entry, assay::MonthAlone month, std::optional<QDate> &day);
 
     const notebook::Notebook &m_notebook;
-    Notice &m_notice;
+    /// Below the filter, which must not move while it is typed in.
+    Notice *m_notice;
     QTimer m_pause;
     /// Where the look ended; nothing where it came to the first entry.
     std::optional<qint64> m_lookedTo;

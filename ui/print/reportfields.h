@@ -23,6 +23,7 @@ public:
     /// used: no name that there is, no value, or given before.
     QString add(const QString &assignment);
 
+    bool isEmpty() const { return m_values.empty(); }
     /// Empty where nobody gave it.
     QString value(const QString &name) const;
     /// The sample's own, else the one for all.

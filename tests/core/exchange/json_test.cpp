@@ -63,10 +63,10 @@ TEST(Json, WhatIsNotJsonIsRefusedWithItsPlace)
     const Row rows[] = {
         {"", "", "empty"},
         {" \n\t", "", "empty"},
-        {"{\"a\": 1", "", "line 1, column 8: not valid JSON"},
-        {"{\"a\": 1}\n{}", "", "line 2, column 1: not valid JSON"},
-        {"{\"a\": 1,}", "", "line 1, column 9: not valid JSON"},
-        {"{\n  \"\xC3\xA9\": x}", "", "line 2, column 8: not valid JSON"},
+        {"{\"a\": 1", "", "line 1, column 8: the file ends too early: it is cut off"},
+        {"{\"a\": 1}\n{}", "", "line 2, column 1: this is no JSON here: a sign is missing, or there is one too many"},
+        {"{\"a\": 1,}", "", "line 1, column 9: this is no JSON here"},
+        {"{\n  \"\xC3\xA9\": x}", "", "line 2, column 8: this is no JSON here"},
         {"{'a': 1}", "", "line 1, column 2"},
         {"{a: 1}", "", "line 1, column 2"},
         {"{\"a\": 01}", "", "line 1, column 8"},
@@ -74,8 +74,9 @@ TEST(Json, WhatIsNotJsonIsRefusedWithItsPlace)
         {"{\"a\": .5}", "", "line 1, column 7"},
         {"{\"a\": 0,5}", "", "line 1, column 9"},
         {"{\"a\": 1} // note", "", "line 1, column 10"},
-        {"{\"a\": \"x\ny\"}", "", "control character"},
-        {"{\"a\": \"\\ud800\"}", "", "surrogate"},
+        {"{\"a\": \"x\ny\"}", "", "line 1, column 9: a line break, a tab or another control character"},
+        {"{\"a\": \"\\ud800\"}", "", "half of a surrogate pair"},
+        {"{\"a\": \"surrogate\\q\"}", "", "line 1, column 18: this is no JSON here"},
         {"{\"a\": NaN}", "", "line 1, column 7: NaN and Infinity are not numbers"},
         {"{\"a\": nan}", "", "NaN and Infinity are not numbers"},
         {"{\"a\": Infinity}", "", "NaN and Infinity are not numbers"},
@@ -96,6 +97,36 @@ TEST(Json, WhatIsNotJsonIsRefusedWithItsPlace)
         ASSERT_EQ(document.problems.size(), 1U) << row.json.toStdString();
         EXPECT_TRUE(names(document.problems, row.pointer, row.fragment)) << row.json.toStdString() << '\n'
                                                                          << listed(document.problems);
+    }
+}
+
+TEST(Json, WhatIsCutOffAnywhereSaysThatItEndsTooEarly)
+{
+    const QByteArray whole = R"({"text": "a\n\u00e9", "list": [1.25e-3, -2, true, null], "last": {}})";
+    ASSERT_TRUE(parse(whole).root);
+    for (qsizetype size = 1; size < whole.size(); ++size) {
+        for (const QByteArray &rest : {QByteArray(), QByteArray(512, '\0')}) {
+            const Document document = parse(whole.first(size) + rest);
+            EXPECT_FALSE(document.root) << size;
+            ASSERT_EQ(document.problems.size(), 1U) << size;
+            EXPECT_TRUE(names(document.problems, "", "ends too early: it is cut off or was not written to its end"))
+                << size << '\n' << listed(document.problems);
+        }
+    }
+    EXPECT_TRUE(names(parse("{\n \"a\": [1,\n").problems, "", "line 3, column 1: the file ends too early"));
+    EXPECT_TRUE(names(parse("{\"a\": [1," + QByteArray(512, '\0')).problems, "",
+                      "line 1, column 10: the file ends too early"));
+}
+
+TEST(Json, NoWordOfTheParserIsShown)
+{
+    for (const char *json : {"{\"a\": 1", "{\"a\": 1,}", "{a: 1}", "{\"a\": \"x\ny\"}", "{\"a\": \"\\ud800\"}",
+                             "{\"a\": 01}", "[1 2]", "hello", "{\"a\": \"\\q\"}", "[1.]"}) {
+        const Document document = parse(json);
+        ASSERT_EQ(document.problems.size(), 1U) << json;
+        for (const char *word : {"parsing", "unexpected", "expected", "literal", "syntax error", "U+"})
+            EXPECT_FALSE(document.problems[0].message.contains(QString::fromUtf8(word)))
+                << listed(document.problems);
     }
 }
 

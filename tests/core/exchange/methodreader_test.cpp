@@ -333,6 +333,16 @@ TEST(MethodReader, WhatIsNoObjectIsRefused)
         EXPECT_TRUE(names(readMethod(json).problems, "", "expected an object")) << json;
 }
 
+TEST(MethodReader, WhatIsNoMethodFileOfOursIsSaidFirstAndAlone)
+{
+    const auto read = readMethod(R"({"title": "tablet", "steps": 3})");
+    EXPECT_FALSE(read.value);
+    ASSERT_EQ(read.problems.size(), 1U) << listed(read.problems);
+    EXPECT_TRUE(names(read.problems, "/format",
+                      "this is no method file of Plateau, which names the format \"plateau-method/1\" here"))
+        << listed(read.problems);
+}
+
 TEST(MethodReader, AKeyGivenTwiceIsRefused)
 {
     QByteArray json = bytes(methodDocument());

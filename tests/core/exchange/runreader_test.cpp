@@ -217,6 +217,22 @@ TEST(RunReader, OneFaultGivesOneProblem)
     });
 }
 
+TEST(RunReader, WhatIsNoRunFileOfOursIsSaidFirstAndAlone)
+{
+    for (const char *foreign : {R"({"name": "tablet", "version": "1.0", "private": true, "tubes": 3, "scripts": {}})", "{}"}) {
+        const auto result = readRun(foreign, test::installed);
+        EXPECT_FALSE(result.value);
+        ASSERT_EQ(result.problems.size(), 1U) << listed(result.problems);
+        EXPECT_TRUE(names(result.problems, "/format",
+                          "this is no run file of Plateau, which names the format \"plateau-run/1\" here"))
+            << listed(result.problems);
+    }
+    const auto numbered = readRun(R"({"format": 2, "name": "tablet", "pages": []})", test::installed);
+    ASSERT_EQ(numbered.problems.size(), 1U) << listed(numbered.problems);
+    EXPECT_TRUE(names(numbered.problems, "/format", "expected the format \"plateau-run/1\", found a number"))
+        << listed(numbered.problems);
+}
+
 TEST(RunReader, AWholeMethodMayStandInTheRun)
 {
     auto document = runDocument();
