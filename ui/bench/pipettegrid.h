@@ -6,6 +6,7 @@
 
 namespace plateau::ui {
 
+class PipetteCell;
 class PipetteModel;
 class Theme;
 
@@ -48,9 +49,12 @@ protected:
 private:
     bool act(const QString &text);
     void fitRows();
+    void fitRowsAnew();
+    int neededRowHeight() const;
 
     const Theme &m_theme;
     PipetteModel *m_tubes;
+    PipetteCell *m_cells;
     bool m_calm = false;
 };
 
