@@ -719,7 +719,9 @@ TEST_F(PipetteScreen, TheFocusGoesDownThePageAsItStands)
 {
     addRun(exampleRun());
     open();
-    const auto topOf = [this](const QString &name) { return find<QWidget>(name)->mapTo(window.get(), QPoint()).y(); };
+    const auto topOf = [this](const QString &name) {
+        return find<QWidget>(name)->mapTo(window.get(), QPoint()).y();
+    };
     tabTo(u"pipetteTick"_s);
     QStringList passed;
     for (int step = 0; step < 20 && focusName() != u"pipetteGrid"_s; ++step) {

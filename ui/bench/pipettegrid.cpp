@@ -40,7 +40,10 @@ PipetteGrid::PipetteGrid(const Theme &theme, PipetteModel *model, QWidget *paren
     horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     connect(model, &QAbstractItemModel::modelReset, this, &PipetteGrid::fitRowsAnew);
-    connect(model, &QAbstractItemModel::dataChanged, this, &PipetteGrid::fitRows);
+    // One key may change what the cells show several times, and every word of them is measured.
+    m_refit.setSingleShot(true);
+    connect(model, &QAbstractItemModel::dataChanged, &m_refit, qOverload<>(&QTimer::start));
+    connect(&m_refit, &QTimer::timeout, this, &PipetteGrid::fitRows);
 }
 
 void PipetteGrid::goTo(int tube)

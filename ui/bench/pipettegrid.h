@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QTableView>
+#include <QTimer>
 
 namespace plateau::ui {
 
@@ -55,6 +56,7 @@ private:
     const Theme &m_theme;
     PipetteModel *m_tubes;
     PipetteCell *m_cells;
+    QTimer m_refit;
     bool m_calm = false;
 };
 
