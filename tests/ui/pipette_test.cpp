@@ -7,11 +7,15 @@
 #include "ui/bench/printing.h"
 #include "ui/bench/stores.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTableView>
+
+#include <algorithm>
+#include <set>
 
 using namespace Qt::StringLiterals;
 
@@ -664,6 +668,72 @@ TEST_F(PipetteScreen, GoesOnWithTheNextLotWhereOneIsUsedUp)
         press(Qt::Key_Space);
     EXPECT_NEAR(left(first), 0, 1e-9) << "single ticks likewise";
     EXPECT_NEAR(left(second), 9, 1e-9);
+}
+
+TEST_F(PipetteScreen, ASecondClickFindsTheButtonThatTicksWhereTheFirstOneDid)
+{
+    // A lot that ends on the way, and names of one line and of several.
+    run::Run run = exampleRun();
+    run::Sample another;
+    another.id = u"Ice cider of the northern slope, tank 9, second filling, from the old oak barrel"_s;
+    run.samples.insert(run.samples.begin(), another);
+    run.tubes[2].sample = another.id;
+    run.lots = {{u"buffer"_s, u"B-1"_s, QDate(2027, 1, 31)}};
+    book->lots().receive({u"Buffer pH 9"_s, u"B-1"_s, QDate(2027, 1, 31), {}}, 3, u"M. Lindqvist"_s);
+    book->lots().receive({u"Buffer pH 9"_s, u"B-2"_s, QDate(2027, 6, 30), {}}, 10, u"M. Lindqvist"_s);
+    const notebook::RunId id = addRun(run);
+    addRun(exampleRun());
+    open();
+    window->resize(1280, 800);
+    QTest::qWait(20);
+    auto *tick = find<QPushButton>(u"pipetteTick"_s);
+    const auto *heading = find<QLabel>(u"pipetteAction"_s);
+    const auto *grid = find<QTableView>(u"pipetteGrid"_s);
+    const QPoint place = tick->mapTo(window.get(), tick->rect().center());
+    const int oneLine = heading->height();
+    int highest = oneLine;
+    std::set<int> gridTops;
+    for (int ticked = 1; ticked <= 12; ++ticked) {
+        ASSERT_EQ(window->childAt(place), tick) << action().toStdString();
+        EXPECT_EQ(tick->mapTo(window.get(), tick->rect().center()).y(), place.y()) << action().toStdString();
+        EXPECT_GE(heading->height(), highest) << action().toStdString();
+        highest = std::max(highest, heading->height());
+        gridTops.insert(grid->mapTo(window.get(), QPoint()).y());
+        QTest::mouseClick(tick, Qt::LeftButton, {}, tick->mapFrom(window.get(), place));
+        QApplication::processEvents();
+        ASSERT_EQ(marks(id), ticked);
+        if (ticked == 3) {
+            EXPECT_TRUE(noticeText().contains(u"lot B-1 is used up"_s)) << noticeText().toStdString();
+        }
+    }
+    EXPECT_GT(highest, oneLine) << "a name of several lines was among them";
+    EXPECT_GT(gridTops.size(), 1U) << "what stands between button and tubes did change its height";
+
+    press(Qt::Key_PageDown, Qt::ControlModifier);
+    ASSERT_EQ(labelText(u"rackLetter"_s), u"Rack B"_s);
+    QApplication::processEvents();
+    EXPECT_EQ(heading->height(), oneLine) << "another rack, other names";
+}
+
+TEST_F(PipetteScreen, TheFocusGoesDownThePageAsItStands)
+{
+    addRun(exampleRun());
+    open();
+    const auto topOf = [this](const QString &name) {
+        return find<QWidget>(name)->mapTo(window.get(), QPoint()).y();
+    };
+    tabTo(u"pipetteTick"_s);
+    QStringList passed;
+    for (int step = 0; step < 20 && focusName() != u"pipetteGrid"_s; ++step) {
+        passed << focusName();
+        press(Qt::Key_Tab);
+    }
+    ASSERT_EQ(focusName(), u"pipetteGrid"_s) << passed.join(u", "_s).toStdString();
+    ASSERT_TRUE(passed.contains(u"pipetteSpoilt"_s)) << passed.join(u", "_s).toStdString();
+    EXPECT_LT(passed.indexOf(u"pipetteSpoilt"_s), passed.indexOf(u"pipetteUsed"_s))
+        << passed.join(u", "_s).toStdString();
+    EXPECT_LT(topOf(u"pipetteSpoilt"_s), topOf(u"pipetteUsed"_s));
+    EXPECT_LT(topOf(u"pipetteUsed"_s), topOf(u"pipetteGrid"_s));
 }
 
 TEST_F(PipetteScreen, TheSheetOnPaperNamesTheLotsThatTheBenchGoesOnWith)

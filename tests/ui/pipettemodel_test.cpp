@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/ui/bench.h"
 #include "ui/bench/pipettecell.h"
+#include "ui/bench/pipettegrid.h"
 #include "ui/bench/pipettemodel.h"
 #include "ui/bench/pipettestepsmodel.h"
 #include "ui/bench/pipettesubject.h"
@@ -11,7 +12,9 @@
 #include "ui/shared/theme.h"
 
 #include <QAbstractItemModelTester>
+#include <QApplication>
 #include <QIcon>
+#include <QScrollBar>
 #include <QSignalSpy>
 
 using namespace Qt::StringLiterals;
@@ -422,6 +425,54 @@ TEST_F(Pipette, ANameKeepsBothEndsInTwoLines)
     EXPECT_TRUE(cut.lines[0].startsWith(u"Must"_s));
     EXPECT_TRUE(cut.lines[1].endsWith(u"B"_s)) << cut.lines[1].toStdString();
     EXPECT_FALSE(cut.isWhole);
+}
+
+TEST_F(Pipette, RowsOfTheRackGiveWayBeforeATubeGoesOutOfSight)
+{
+    run.tubes.assign(24, run.tubes.back());
+    rounds = {roundOf(0, u"Buffer"_s, 1, 24), roundOf(1, u"Water"_s, 1, 24), roundOf(2, u"Sample"_s, 0.1, 24),
+              roundOf(6, u"Starter"_s, 0.02, 24)};
+    ui::PipetteModel model;
+    ui::PipetteGrid grid(theme, &model);
+    model.show(sheet(), 0, 8);
+    ASSERT_EQ(model.rowCount(), 3);
+    const int large = QFontMetrics(theme.large()).height();
+    const int letters = grid.fontMetrics().height();
+    const int roomy = large * 4 + letters * 3;
+    grid.show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&grid));
+    const auto isWhole = [&](int rowHeight) {
+        grid.resize(letters * 60, rowHeight * 3 + grid.frameWidth() * 2);
+        QTest::qWait(20); // a table hears of other rows by a timer
+        return grid.verticalScrollBar()->maximum() == 0;
+    };
+    EXPECT_TRUE(isWhole(roomy));
+    EXPECT_EQ(grid.rowHeight(0), roomy);
+    EXPECT_TRUE(isWhole(roomy * 3 / 4)) << grid.rowHeight(0);
+    EXPECT_TRUE(isWhole(roomy * 3 / 5)) << grid.rowHeight(0);
+    EXPECT_FALSE(isWhole(roomy * 2 / 5)) << "words would run into the next tube: it scrolls";
+    EXPECT_GE(grid.rowHeight(0), large + letters * 3);
+}
+
+TEST_F(Pipette, ACellNeedsMoreForALongNameAndLessWithSmallLetters)
+{
+    ui::PipetteModel model;
+    ui::PipetteCell cell(theme);
+    const QFont font;
+    const double width = QFontMetricsF(theme.large()).horizontalAdvance(u"P-104 P-104"_s);
+    const auto needed = [&] {
+        model.show(sheet(), 0, 4);
+        return cell.neededHeight(model.index(0, 2), width, font);
+    };
+    const double one = needed();
+    EXPECT_GE(one, QFontMetricsF(theme.large()).height() * 3 + QFontMetricsF(font).height());
+    cell.setCompact(true);
+    EXPECT_LT(needed(), one);
+    cell.setCompact(false);
+    run.samples[0].id = u"Orchard blend 7"_s;
+    run.tubes[2].sample = run.samples[0].id;
+    run.tubes[3].sample = run.samples[0].id;
+    EXPECT_GT(needed(), one);
 }
 
 TEST_F(Pipette, StepsCountTheTubesThatAreThrough)

@@ -109,47 +109,82 @@ void PipetteCell::paintShapes(QPainter &painter, const QRectF &line, const QMode
         m_theme.paintShape(painter, place.translated(-line.height() - m_theme.gap() / 2, 0), *remark);
 }
 
-void PipetteCell::paintWords(QPainter &painter, const QRectF &area, const QModelIndex &index,
-                             const QFont &font, bool next) const
+std::vector<PipetteCell::Line> PipetteCell::linesOf(const QModelIndex &index, double width,
+                                                    const QFont &font) const
 {
     QFont firm = font;
     firm.setBold(true);
+    const QFont plain = m_isCompact ? font : m_theme.large();
     const QString name = index.data(PipetteModel::ContentsRole).toString();
-    const QString which = index.data(PipetteModel::WhichRole).toString();
     const QString volume = withDecimalSigns(index.data(PipetteModel::StateWordsRole).toString());
-    const QString detail = withDecimalSigns(index.data(PipetteModel::DetailRole).toString());
-    const bool spoilt = sheetState(index) == Sheet::Spoilt;
-    QRectF left = area;
-    const auto line = [&](const QString &text, const QFont &own, const QColor &ink) {
-        const QFontMetricsF metrics(own);
-        painter.setFont(own);
-        painter.setPen(ink);
-        painter.drawText(QRectF(left.left(), left.top(), left.width(), metrics.height()),
-                         Qt::AlignLeft | Qt::AlignVCenter, text);
-        left.setTop(left.top() + metrics.height());
+    std::vector<Line> lines;
+    const auto add = [&lines, width](const QString &text, const QFont &own) {
+        for (const QString &part : inTwoLines(text, QFontMetricsF(own), width).lines)
+            lines.push_back({part, own});
     };
-    QFont large = m_theme.large();
-    if (!inTwoLines(name, QFontMetricsF(large), area.width()).isWhole)
-        large = firm;
-    for (const QString &part : inTwoLines(name, QFontMetricsF(large), area.width()).lines)
-        line(part, large, m_theme.text());
+    const bool isWhole = m_isCompact || inTwoLines(name, QFontMetricsF(plain), width).isWhole;
+    add(name, isWhole ? plain : firm);
+    lines.push_back({index.data(PipetteModel::WhichRole).toString(), font, true});
+    if (sheetState(index) == Sheet::Spoilt) {
+        add(volume, firm);
+        return lines;
+    }
+    QFont own = plain;
+    own.setBold(isDifferent(index));
+    // A unit that is cut off is a wrong volume.
+    if (const double whole = QFontMetricsF(own).horizontalAdvance(volume); whole > width)
+        own.setPointSizeF(own.pointSizeF() * width / whole);
+    lines.push_back({volume, own, sheetState(index) == Sheet::Nothing});
+    add(withDecimalSigns(index.data(PipetteModel::DetailRole).toString()), firm);
+    return lines;
+}
+
+double PipetteCell::neededHeight(const QModelIndex &index, double width, const QFont &font) const
+{
+    if (index.data(Qt::DisplayRole).toString().isEmpty())
+        return 0;
+    const QRectF inner = innerOf({0, 0, width, 0});
+    // Within no height the margins leave less than none.
+    double height = QFontMetricsF(numberFont()).height() - inner.height();
+    for (const Line &line : linesOf(index, inner.width(), font))
+        height += QFontMetricsF(line.font).height();
+    return height;
+}
+
+QFont PipetteCell::numberFont() const
+{
+    QFont font = m_theme.large();
+    font.setBold(true);
+    return font;
+}
+
+QRectF PipetteCell::areaOf(const QRectF &cell) const
+{
+    const double margin = m_theme.gap() / 3.0;
+    return cell.adjusted(margin, margin, -margin, -margin);
+}
+
+QRectF PipetteCell::innerOf(const QRectF &cell) const
+{
+    const double gap = m_theme.gap();
+    return areaOf(cell).adjusted(gap, gap / 2, -gap, -gap / 2);
+}
+
+void PipetteCell::paintWords(QPainter &painter, const QRectF &area, const QModelIndex &index,
+                             const QFont &font, bool next) const
+{
     // The muted ink reads on the plain ground alone.
     const Sheet state = sheetState(index);
     const bool isTinted = next || state == Sheet::Ticked || state == Sheet::Passed;
-    line(which, font, isTinted ? m_theme.text() : m_theme.mutedText());
-    if (spoilt) {
-        for (const QString &part : inTwoLines(volume, QFontMetricsF(firm), area.width()).lines)
-            line(part, firm, m_theme.text());
-        return;
+    double top = area.top();
+    for (const Line &line : linesOf(index, area.width(), font)) {
+        const double height = QFontMetricsF(line.font).height();
+        painter.setFont(line.font);
+        painter.setPen(line.isQuiet && !isTinted ? m_theme.mutedText() : m_theme.text());
+        painter.drawText(QRectF(area.left(), top, area.width(), height), Qt::AlignLeft | Qt::AlignVCenter,
+                         line.text);
+        top += height;
     }
-    QFont own = m_theme.large();
-    own.setBold(isDifferent(index));
-    // A unit that is cut off is a wrong volume.
-    if (const double width = QFontMetricsF(own).horizontalAdvance(volume); width > area.width())
-        own.setPointSizeF(own.pointSizeF() * area.width() / width);
-    line(volume, own, state == Sheet::Nothing && !isTinted ? m_theme.mutedText() : m_theme.text());
-    for (const QString &part : inTwoLines(detail, QFontMetricsF(firm), area.width()).lines)
-        line(part, firm, m_theme.text());
 }
 
 void PipetteCell::paint(QPainter *painter, const QStyleOptionViewItem &option, const QModelIndex &index) const
@@ -159,13 +194,10 @@ void PipetteCell::paint(QPainter *painter, const QStyleOptionViewItem &option, c
         return;
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
-    const double gap = m_theme.gap();
-    const QRectF area = QRectF(option.rect).adjusted(gap / 3, gap / 3, -gap / 3, -gap / 3);
     const bool next = option.state & QStyle::State_Selected;
-    paintGround(*painter, area, index, next);
-    const QRectF inner = area.adjusted(gap, gap / 2, -gap, -gap / 2);
-    QFont large = m_theme.large();
-    large.setBold(true);
+    paintGround(*painter, areaOf(option.rect), index, next);
+    const QRectF inner = innerOf(option.rect);
+    const QFont large = numberFont();
     const QRectF line(inner.left(), inner.top(), inner.width(), QFontMetricsF(large).height());
     painter->setFont(large);
     painter->setPen(m_theme.text());

@@ -8,8 +8,10 @@
 
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QScrollBar>
 
 #include <algorithm>
+#include <cmath>
 
 using namespace Qt::StringLiterals;
 
@@ -19,9 +21,10 @@ PipetteGrid::PipetteGrid(const Theme &theme, PipetteModel *model, QWidget *paren
     : QTableView(parent)
     , m_theme(theme)
     , m_tubes(model)
+    , m_cells(new PipetteCell(theme, this))
 {
     setModel(model);
-    setItemDelegate(new PipetteCell(theme, this));
+    setItemDelegate(m_cells);
     setObjectName(u"pipetteGrid"_s);
     setAccessibleName(tr("Tubes of the rack"));
     setTabKeyNavigation(false);
@@ -36,7 +39,11 @@ PipetteGrid::PipetteGrid(const Theme &theme, PipetteModel *model, QWidget *paren
     horizontalHeader()->setMinimumSectionSize(fontMetrics().averageCharWidth() * 12);
     horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    connect(model, &QAbstractItemModel::modelReset, this, &PipetteGrid::fitRows);
+    connect(model, &QAbstractItemModel::modelReset, this, &PipetteGrid::fitRowsAnew);
+    // One key may change what the cells show several times, and every word of them is measured.
+    m_refit.setSingleShot(true);
+    connect(model, &QAbstractItemModel::dataChanged, &m_refit, qOverload<>(&QTimer::start));
+    connect(&m_refit, &QTimer::timeout, this, &PipetteGrid::fitRows);
 }
 
 void PipetteGrid::goTo(int tube)
@@ -96,20 +103,53 @@ void PipetteGrid::keyPressEvent(QKeyEvent *event)
         QTableView::keyPressEvent(event);
 }
 
+/// What the fullest cell needs. Measured as beside a scroll bar, whether there is one or not: else what fits
+/// with one might not without, and it would come and go.
+int PipetteGrid::neededRowHeight() const
+{
+    const int room = maximumViewportSize().width() - verticalScrollBar()->sizeHint().width();
+    const int width = std::max(horizontalHeader()->minimumSectionSize(), room / m_tubes->columnCount());
+    double needed = 0;
+    for (int row = 0; row < m_tubes->rowCount(); ++row) {
+        for (int column = 0; column < m_tubes->columnCount(); ++column)
+            needed = std::max(needed, m_cells->neededHeight(m_tubes->index(row, column), width, font()));
+    }
+    return static_cast<int>(std::ceil(needed));
+}
+
+/// Rows give way before a tube goes out of sight: first what is empty in them, then the size of their
+/// letters. Those stay small then, or they would grow and shrink with every notice above.
 void PipetteGrid::fitRows()
 {
     if (m_tubes->rowCount() == 0)
         return;
-    // Number, name, volume; which of those alike, and two lines more.
-    const int smallest = QFontMetrics(m_theme.large()).height() * 4 + fontMetrics().height() * 3;
     const int share = viewport()->height() / m_tubes->rowCount();
-    verticalHeader()->setDefaultSectionSize(std::clamp(share, smallest, smallest * 2));
+    int least = neededRowHeight();
+    if (least > share && !m_cells->isCompact()) {
+        m_cells->setCompact(true);
+        if (const int compact = neededRowHeight(); compact <= share)
+            least = compact;
+        else
+            m_cells->setCompact(false); // it scrolls all the same
+    }
+    // Twice number, name, volume; which of those alike, and two lines more.
+    const int most = (QFontMetrics(m_theme.large()).height() * 4 + fontMetrics().height() * 3) * 2;
+    verticalHeader()->setDefaultSectionSize(std::clamp(share, least, std::max(least, most)));
+}
+
+void PipetteGrid::fitRowsAnew()
+{
+    m_cells->setCompact(false);
+    fitRows();
 }
 
 void PipetteGrid::resizeEvent(QResizeEvent *event)
 {
     QTableView::resizeEvent(event);
-    fitRows();
+    if (event->size().width() == event->oldSize().width())
+        fitRows();
+    else
+        fitRowsAnew();
 }
 
 void PipetteGrid::currentChanged(const QModelIndex &current, const QModelIndex &previous)

@@ -3,9 +3,11 @@
 #pragma once
 
 #include <QTableView>
+#include <QTimer>
 
 namespace plateau::ui {
 
+class PipetteCell;
 class PipetteModel;
 class Theme;
 
@@ -48,9 +50,13 @@ protected:
 private:
     bool act(const QString &text);
     void fitRows();
+    void fitRowsAnew();
+    int neededRowHeight() const;
 
     const Theme &m_theme;
     PipetteModel *m_tubes;
+    PipetteCell *m_cells;
+    QTimer m_refit;
     bool m_calm = false;
 };
 

@@ -33,10 +33,10 @@ PipettePage::PipettePage(const Theme &theme, BenchSession &session, Stores &stor
     , m_theme(theme)
     , m_session(session)
     , m_stores(stores)
-    , m_panel(new PipettePanel(theme, this))
     , m_keys(new PipetteKeys(theme, this))
-    , m_rhythm(new RhythmRow(theme, session, this))
     , m_note(new PipetteNote(theme, this))
+    , m_panel(new PipettePanel(theme, this))
+    , m_rhythm(new RhythmRow(theme, session, this))
     , m_tubes(new PipetteModel(this))
     , m_grid(new PipetteGrid(theme, m_tubes, this))
     , m_steps(new PipetteStepsModel(theme, this))
@@ -67,10 +67,12 @@ void PipettePage::build()
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(m_theme.wideGap(), 0, m_theme.wideGap(), m_theme.wideGap());
     layout->setSpacing(m_theme.gap());
-    layout->addWidget(m_panel);
+    // Above all whose height changes from tube to tube: a second click must find the button where the first
+    // one did.
     layout->addWidget(m_keys);
-    layout->addWidget(m_rhythm);
     layout->addWidget(m_note);
+    layout->addWidget(m_panel);
+    layout->addWidget(m_rhythm);
     layout->addLayout(below, 1);
 }
 
@@ -167,6 +169,7 @@ void PipettePage::showRack(notebook::RunId id)
     if (!rack())
         return;
     readAnew();
+    m_panel->forgetHeight();
     closeNote();
     takeUp();
     m_stepsTable->fit();

@@ -147,10 +147,11 @@ private:
     const Theme &m_theme;
     BenchSession &m_session;
     Stores &m_stores;
-    PipettePanel *m_panel;
+    // As they stand on the page: so goes the focus.
     PipetteKeys *m_keys;
-    RhythmRow *m_rhythm;
     PipetteNote *m_note;
+    PipettePanel *m_panel;
+    RhythmRow *m_rhythm;
     PipetteModel *m_tubes;
     PipetteGrid *m_grid;
     PipetteStepsModel *m_steps;

@@ -12,6 +12,9 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QResizeEvent>
+
+#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
@@ -58,6 +61,7 @@ void PipettePanel::build()
     m_hints->setObjectName(u"pipetteHints"_s);
     for (QLabel *label : {m_action, m_contents, m_hints})
         label->setWordWrap(true);
+    m_action->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_lotCaption->setBuddy(m_lot);
     m_pipette->setEditable(true);
     m_pipette->setInsertPolicy(QComboBox::NoInsert);
@@ -99,6 +103,7 @@ void PipettePanel::dress()
     firm.setBold(true);
     m_hints->setFont(firm);
     m_unlike->setFont(firm);
+    forgetHeight();
 }
 
 void PipettePanel::ask(const Subject &subject, const Source &source)
@@ -113,6 +118,32 @@ void PipettePanel::ask(const Subject &subject, const Source &source)
         m_unlike->say(subject.planned ? State::Info : State::Attention, subject.unlike);
     fill(source);
     m_source->show();
+    keepHeight();
+}
+
+/// Long and short names take turns in a rack: what stands below the action must not go up and down with them.
+void PipettePanel::keepHeight()
+{
+    if (!isVisible())
+        return; // no width yet, or one of long ago
+    // Another count beside it leaves it another width.
+    layout()->activate();
+    m_action->setMinimumHeight(
+        std::max(m_action->minimumHeight(), m_action->heightForWidth(m_action->width())));
+}
+
+void PipettePanel::forgetHeight()
+{
+    m_action->setMinimumHeight(0);
+}
+
+void PipettePanel::resizeEvent(QResizeEvent *event)
+{
+    QFrame::resizeEvent(event);
+    if (event->size().width() == event->oldSize().width())
+        return;
+    forgetHeight();
+    keepHeight();
 }
 
 void PipettePanel::setHints(const QString &hints)
@@ -149,6 +180,7 @@ void PipettePanel::pause(const QString &title, const QString &text, const QStrin
     setHints(hints);
     m_unlike->clear();
     m_source->hide();
+    keepHeight();
 }
 
 std::optional<notebook::LotId> PipettePanel::lot() const

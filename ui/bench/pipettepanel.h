@@ -59,6 +59,8 @@ public:
     void setHints(const QString &hints);
     /// Nothing to pipette now.
     void pause(const QString &title, const QString &text, const QString &hints);
+    /// What comes is another rack: its words need not be as high as those before.
+    void forgetHeight();
     std::optional<notebook::LotId> lot() const;
     QString pipette() const;
     Notice &notice() { return *m_notice; }
@@ -71,12 +73,14 @@ Q_SIGNALS:
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
+    void resizeEvent(QResizeEvent *event) override;
 
 private:
     void build();
     void dress();
     QComboBox *box(const QString &name);
     void fill(const Source &source);
+    void keepHeight();
 
     const Theme &m_theme;
     QLabel *m_action;
