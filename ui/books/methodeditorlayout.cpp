@@ -55,8 +55,8 @@ MethodEditor::MethodEditor(const Theme &theme, QWidget *parent)
     body->setSpacing(0);
     body->setContentsMargins(theme.wideGap(), 0, 0, 0); // as the heading above
     body->addWidget(m_sections);
-    body->addWidget(sections, 8);
-    body->addWidget(side, 5);
+    body->addWidget(sections, 3);
+    body->addWidget(side, 2);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins({});
     layout->setSpacing(0);
