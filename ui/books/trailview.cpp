@@ -81,7 +81,7 @@ TrailView::TrailView(const Theme &theme, const notebook::Notebook &notebook, QWi
     m_empty->hide();
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setFlexibleColumn(TrailModel::Of); // its lot or run tells it from the acts beside it
-    m_table->setFlexibleMinimum(26);
+    m_table->setFlexibleMinimum(33);
     m_table->setWholeColumn(TrailModel::What);
     m_table->setLimit(22); // eight columns of words
     m_table->setWrap(Table::Wrap::TwoLines);
