@@ -139,7 +139,9 @@ int showWindow(const Beginning &beginning)
         QMessageBox box(QMessageBox::Critical, WindowWords::tr("Notebook"), failure.sentence(),
                         QMessageBox::Close);
         box.setTextFormat(Qt::PlainText);
-        box.setInformativeText(beginning.notebook);
+        box.setDefaultButton(QMessageBox::Close);
+        if (!failure.sentence().contains(beginning.notebook))
+            box.setInformativeText(beginning.notebook);
         box.setDetailedText(failure.details());
         box.exec();
         return Unusable;
