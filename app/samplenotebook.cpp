@@ -222,7 +222,7 @@ void dissolveSampleLot(notebook::Notebook &notebook, notebook::LotId lot, const 
 }
 
 /// Days count from the day it is made, so that the sample notebook never is all expired.
-void addSampleLot(notebook::Notebook &notebook, const QJsonObject &entry, const QString &analyst, QDate today)
+notebook::LotId receiveSampleLot(notebook::Notebook &notebook, const QJsonObject &entry, const QString &analyst, QDate today)
 {
     notebook::LotLabel label;
     label.reagent = exchange::inWindowLanguage(entry.value("reagent"_L1).toString());
@@ -238,21 +238,47 @@ void addSampleLot(notebook::Notebook &notebook, const QJsonObject &entry, const 
             : notebook.lots().receive(label, entry.value("volume_mL"_L1).toDouble(), analyst);
     if (entry.contains("place"_L1))
         notebook.lots().store(lot, placeIn(entry), analyst, {});
+    return lot;
+}
+
+/// Opens it, or dissolves it, where the entry says so.
+void openSampleLot(notebook::Notebook &notebook, notebook::LotId lot, const QJsonObject &entry, const QString &analyst,
+                   QDate today)
+{
     if (entry.contains("openFor_days"_L1))
         notebook.lots().open(lot, today.addDays(-entry.value("openFor_days"_L1).toInt()), analyst);
-    if (dry && entry.contains("volume_mL"_L1))
+    if (entry.contains("dry_mg"_L1) && entry.contains("volume_mL"_L1))
         dissolveSampleLot(notebook, lot, entry, analyst, today);
 }
 
-void addSampleStores(notebook::Notebook &notebook, const QDateTime &now)
+/// What stands on the shelves and in the cold room: lots come in first, since some are opened days before the day it is made.
+class SampleStores
 {
-    const QJsonObject stores = objectIn(u"notebook/stores.json"_s);
-    const QString analyst = stores.value("analyst"_L1).toString();
-    for (const QJsonValue &sample : stores.value("samples"_L1).toArray())
-        addSampleOnTheShelf(notebook, sample.toObject(), analyst, now);
-    for (const QJsonValue &lot : stores.value("lots"_L1).toArray())
-        addSampleLot(notebook, lot.toObject(), analyst, now.date());
-}
+public:
+    SampleStores()
+        : m_stores(objectIn(u"notebook/stores.json"_s))
+        , m_analyst(m_stores.value("analyst"_L1).toString())
+    {
+    }
+    void receiveLots(notebook::Notebook &notebook, QDate today)
+    {
+        for (const QJsonValue &lot : m_stores.value("lots"_L1).toArray())
+            m_received.push_back(receiveSampleLot(notebook, lot.toObject(), m_analyst, today));
+    }
+    void putInUse(notebook::Notebook &notebook, const QDateTime &now) const
+    {
+        for (const QJsonValue &sample : m_stores.value("samples"_L1).toArray())
+            addSampleOnTheShelf(notebook, sample.toObject(), m_analyst, now);
+        const QJsonArray lots = m_stores.value("lots"_L1).toArray();
+        for (std::size_t i = 0; i < m_received.size(); ++i)
+            openSampleLot(notebook, m_received[i], lots[static_cast<qsizetype>(i)].toObject(), m_analyst, now.date());
+    }
+
+private:
+    QJsonObject m_stores;
+    QString m_analyst;
+    std::vector<notebook::LotId> m_received;
+};
 
 /// As much as makes charts worth looking at, and is made while somebody waits for the window.
 sampledata::WantedHistory demoHistory()
@@ -290,7 +316,10 @@ void buildSampleNotebook(const QString &path)
         addSampleLaboratory(*made, decisions.value("head"_L1).toString());
         for (const ShippedRun &run : shippedRuns(decisions))
             addSampleRun(*made, run, items, false);
-        addSampleStores(*made, QDateTime::currentDateTime());
+        const QDateTime now = QDateTime::currentDateTime();
+        SampleStores stores;
+        stores.receiveLots(*made, now.date());
+        stores.putInUse(*made, now);
     } catch (...) {
         made.reset(); // closed first: a file that is open is not removed
         QFile::remove(path);
@@ -322,13 +351,15 @@ void buildDemoNotebook(const QString &path, const QDateTime &today)
             if (run.isDecided())
                 addSampleRun(made, run, items, true);
         }
+        SampleStores stores;
+        stores.receiveLots(made, today.date());
         makeHistory(made, now, sampleHouse(), wanted);
         now = std::max(now, today);
         for (const ShippedRun &run : shipped) {
             if (!run.isDecided())
                 addRunOfToday(made, begunToday(run, today), items);
         }
-        addSampleStores(made, today);
+        stores.putInUse(made, today);
     });
 }
 

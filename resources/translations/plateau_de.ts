@@ -2031,7 +2031,7 @@
         </message>
         <message>
             <source>The method judges the recovery of a standard (%1), and no tube of this run held one or a control: nothing in the run shows what the assay recovered. Say in the reason why it may stand, or repeat it with a standard.</source>
-            <translation>Die Methode beurteilt die Wiederfindung eines Standards (%1), und kein Ansatz dieses Laufs enthielt einen Standard oder eine Kontrollprobe: Nichts im Lauf zeigt, was der Test wiederfindet. Unter Grund angeben, warum der Lauf gelten darf, oder ihn mit einem Standard wiederholen.</translation>
+            <translation>Die Methode beurteilt die Wiederfindung eines Standards (%1), und kein Ansatz dieses Laufs enthielt einen Standard oder eine Kontrollprobe: Nichts im Lauf zeigt, was die Methode wiederfindet. Unter Grund angeben, warum der Lauf gelten darf, oder ihn mit einem Standard wiederholen.</translation>
         </message>
         <message>
             <source>the net signal is too low</source>
@@ -2295,7 +2295,7 @@
         </message>
         <message>
             <source>%1 (of %2 nearest its limit)</source>
-            <translation>%1 (von %2 dem Grenzwert am nächsten)</translation>
+            <translation>%1 (von %2 am nächsten am Grenzwert)</translation>
         </message>
     </context>
     <context>
@@ -9807,7 +9807,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>An archive is a notebook of everything up to the end of a year, read-only; nothing is taken out of this one. An export is everything as JSON and CSV, with a page that says how to read it without the program; imported, it is the same notebook again.</source>
-            <translation>Ein Archiv ist ein Laborjournal mit allem bis zum Ende eines Jahres, nur zum Lesen; aus diesem wird nichts entfernt. Ein Export ist alles als JSON und CSV, mit einer Seite, die das Lesen ohne das Programm erklärt; importiert ist er wieder dasselbe Laborjournal.</translation>
+            <translation>Ein Archiv ist ein Laborjournal mit allem bis zum Ende eines Jahres, nur zum Lesen; aus dem geöffneten Laborjournal wird dabei nichts entfernt. Ein Export ist alles als JSON und CSV, mit einer Seite, die das Lesen ohne das Programm erklärt; importiert ist er wieder dasselbe Laborjournal.</translation>
         </message>
         <message>
             <source>&amp;Archive of the year…</source>
@@ -16958,7 +16958,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Each bottle has a line of its own in the book; water and buffers count too. Name the reagent as the methods do, so that plans find it.</source>
-            <translation>Jedes Gebinde hat im Buch eine eigene Zeile, auch solche mit Wasser oder Puffer. Das Reagenz so nennen wie die Methoden, damit Pläne es finden.</translation>
+            <translation>Jedes Gebinde hat im Buch eine eigene Zeile, auch solche mit Wasser oder Puffer. Das Reagenz so benennen, wie es in den Methoden heißt, damit Pläne es finden.</translation>
         </message>
         <message>
             <source>Vol&amp;ume in it (mL)</source>
@@ -18238,7 +18238,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>A reviewer or a head decides here; %1 are analysts.</source>
-            <translation>Hier entscheidet ein Bewerter oder die Laborleitung, und %1 haben die Rolle Analytiker.</translation>
+            <translation>Hier entscheidet ein Bewerter oder die Laborleitung; %1 sind Analytiker.</translation>
         </message>
         <message>
             <source>May decide: %1.</source>
@@ -18344,7 +18344,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>No standard was measured in this run: nothing in it shows what the assay recovers.</source>
-            <translation>In diesem Lauf wurde kein Standard gemessen: Nichts darin zeigt, was der Test wiederfindet.</translation>
+            <translation>In diesem Lauf wurde kein Standard gemessen: Nichts darin zeigt, was die Methode wiederfindet.</translation>
         </message>
         <message>
             <source>undiluted</source>
@@ -20112,11 +20112,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Sample blank</source>
-            <translation>Probenblindwert</translation>
+            <translation>Blindwert der Probe</translation>
         </message>
         <message>
             <source>Spike (mL)</source>
-            <translation>Aufstockung (mL)</translation>
+            <translation>Zusatz (mL)</translation>
         </message>
         <message>
             <source>Product</source>

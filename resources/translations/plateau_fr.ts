@@ -2295,7 +2295,7 @@
         </message>
         <message>
             <source>%1 (of %2 nearest its limit)</source>
-            <translation>%1 (de %2, le plus proche de sa limite)</translation>
+            <translation>%1 (le plus proche de sa limite, sur %2)</translation>
         </message>
     </context>
     <context>
@@ -13249,7 +13249,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et les règle
         </message>
         <message>
             <source>What for (may b&amp;e empty)</source>
-            <translation>Po&amp;ur quoi (peut rester vide)</translation>
+            <translation>&amp;Usage (peut rester vide)</translation>
         </message>
         <message>
             <source>R&amp;eason</source>
@@ -16051,7 +16051,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1. Nothing stands in the way, but look at this:</source>
-            <translation>%1. Rien ne s’y oppose ; à noter :</translation>
+            <translation>%1. Rien ne s’y oppose ; à noter :</translation>
         </message>
         <message>
             <source>%1. Nothing stands in the way.</source>
@@ -20152,7 +20152,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Received from</source>
-            <translation>Expéditeur</translation>
+            <translation>Provenance</translation>
         </message>
     </context>
     <context>

@@ -13,6 +13,7 @@
 #include "ui/charts/settingsform.h"
 #include "ui/charts/subjectform.h"
 #include "ui/shared/losspanel.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
@@ -527,7 +528,7 @@ TEST(LossPanel, SaysWhatTheFitSays)
     ASSERT_TRUE(view);
     EXPECT_EQ(view->chart()->legend()->markerShape(), QLegend::MarkerShapeFromSeries) << "as they are drawn";
     panel.setRecoveries({{0, 100}, {1, 98.1}, {2, 96.2}, {5, 90.3}}, 0.02);
-    EXPECT_EQ(find<QLabel>(panel, u"lossWords"_s).text(), panel.loss().sentence);
+    EXPECT_EQ(find<QLabel>(panel, u"lossWords"_s).text(), unbroken(panel.loss().sentence));
     EXPECT_EQ(panel.loss().verdict, charts::StandardLoss::Verdict::Agrees);
 }
 

@@ -55,6 +55,7 @@ QWidget *ChartsPage::buildChart()
     column->addWidget(m_basis);
     m_basis->setObjectName(u"chartBasisText"_s);
     m_basis->setWordWrap(true);
+    column->addSpacing(m_theme.gap() / 2); // the dots of the handle below are no underline
     auto *splitter = new QSplitter(Qt::Vertical, this);
     splitter->setChildrenCollapsible(false);
     splitter->addWidget(above);

@@ -33,7 +33,7 @@ void LossPanel::setRecoveries(std::vector<charts::AgedRecovery> recoveries,
                               std::optional<double> statedPerHour)
 {
     m_loss = charts::standardLoss(recoveries, statedPerHour);
-    m_words->setText(shownNumbers(m_loss.sentence));
+    m_words->setText(unbroken(shownNumbers(m_loss.sentence)));
     m_picture->setVisible(!recoveries.empty());
     m_picture->setLoss(m_loss, recoveries);
 }

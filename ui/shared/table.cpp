@@ -55,6 +55,8 @@ Table::Table(const Theme &theme, QAbstractItemModel *model, const QString &acces
     verticalHeader()->setDefaultSectionSize(m_oneLine);
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     horizontalHeader()->setHighlightSections(false);
+    // The engine's own least is that of its widest letter, which a column of two figures need not be.
+    horizontalHeader()->setMinimumSectionSize(theme.gap());
     horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     connect(horizontalHeader(), &QHeaderView::sectionResized, this, &Table::keepWidth);
     m_rowsLater.setSingleShot(true);
