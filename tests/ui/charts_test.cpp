@@ -13,8 +13,8 @@
 #include "ui/charts/settingsform.h"
 #include "ui/charts/subjectform.h"
 #include "ui/shared/losspanel.h"
-#include "ui/shared/shownnumbers.h"
 #include "ui/shared/numberentry.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
