@@ -234,8 +234,8 @@ TEST_F(Commands, SampleNotebookHasSamplesThatWaitAndLotsInHand)
     EXPECT_EQ(lots[1].remaining_mL, 11.0);
     EXPECT_EQ(lots[1].opened, QDate::currentDate().addDays(-3));
     EXPECT_EQ(lots[6].remaining_mL, 4.0) << "12 mL, of which four aliquots took 2 mL each";
-    EXPECT_EQ(planning::lastGoodDay(lots[7]), QDate::currentDate().addDays(54)) << "frozen six days ago for 60";
-    EXPECT_TRUE(lots[11].isDry);
+    EXPECT_EQ(planning::lastGoodDay(lots[8]), QDate::currentDate().addDays(54)) << "frozen six days ago for 60";
+    EXPECT_TRUE(lots[7].isDry);
 }
 
 TEST_F(Commands, ImportPutsRunsOnTheBenchOrNothingAtAll)
