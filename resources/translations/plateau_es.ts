@@ -2866,7 +2866,7 @@
         </message>
         <message>
             <source>Only digits, one decimal mark and a sign make a number; no letters, no exponent.</source>
-            <translation>Un número solo consta de cifras, un signo decimal y un signo; sin letras ni exponente.</translation>
+            <translation>Un número solo consta de cifras, un signo decimal y un signo más o menos; sin letras ni exponente.</translation>
         </message>
         <message>
             <source>Write the number with the digits 0 to 9.</source>
@@ -13269,7 +13269,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Runs that took from it</source>
-            <translation>Tandas que tomaron de él</translation>
+            <translation>Tandas que lo usaron</translation>
         </message>
         <message>
             <source>Ledger</source>
@@ -14871,7 +14871,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y las normas de
         </message>
         <message>
             <source>Rack %1: %2 of %3 read</source>
-            <translation>Gradilla %1: %2 de %3 leídas</translation>
+            <translation>Gradilla %1: %2 de %3 lecturas</translation>
         </message>
     </context>
     <context>
@@ -20116,7 +20116,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Spike (mL)</source>
-            <translation>Fortificación (mL)</translation>
+            <translation>Adición (mL)</translation>
         </message>
         <message>
             <source>Product</source>
@@ -20144,7 +20144,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Make to (mL)</source>
-            <translation>Enrasar a (mL)</translation>
+            <translation>Enrase (mL)</translation>
         </message>
         <message>
             <source>Factor</source>
@@ -21044,7 +21044,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1 (all standards)</source>
-            <translation>%1 (todos sus patrones)</translation>
+            <translation>%1 (todos)</translation>
         </message>
         <message>
             <source>all of them, without limits</source>
@@ -21389,7 +21389,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <name>plateau::ui::TodayLines</name>
         <message>
             <source>%1: %2 of %3 read.</source>
-            <translation>%1: %2 de %3 leídas.</translation>
+            <translation>%1: %2 de %3 lecturas.</translation>
         </message>
         <message>
             <source>%1 %2, %3.</source>

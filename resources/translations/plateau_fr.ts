@@ -21044,7 +21044,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 (all standards)</source>
-            <translation>%1 (tous ses étalons)</translation>
+            <translation>%1 (tous)</translation>
         </message>
         <message>
             <source>all of them, without limits</source>

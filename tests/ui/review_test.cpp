@@ -138,7 +138,7 @@ TEST_F(Review, ARunWithoutTheStandardThatItsMethodJudgesIsNotSaidToBeGood)
     openReviewOf(runOf({good}));
     EXPECT_EQ(labelText(u"verdict"_s), u"Not every check could be made"_s);
     EXPECT_EQ(labelText(u"failures"_s),
-              u"No check failed. Not made, though the method asks for it: Recovery of the standard."_s);
+              u"No check failed. Not made, though the method asks for it: recovery of the standard."_s);
     EXPECT_EQ(check(0, 0), u"Recovery of the standard"_s);
     EXPECT_EQ(check(0, 1), u"not made"_s);
     EXPECT_EQ(check(0, 3), u"95 to 105\u00a0%"_s);

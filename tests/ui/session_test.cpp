@@ -128,7 +128,7 @@ TEST_F(Session, TheVerdictOfTheRunIsWordAndState)
     EXPECT_EQ(ui::overallVerdict(rack.stored.run, rack.evaluation, {open}),
               (ui::Sentence{ui::State::Attention, u"Not every check could be made"_s}));
     EXPECT_EQ(ui::failureText({open}),
-              u"No check failed. Not made, though the method asks for it: Recovery of the standard."_s);
+              u"No check failed. Not made, though the method asks for it: recovery of the standard."_s);
     session.correctReading(id, {2, u"A2"_s}, 1.5, u"1.5"_s, u"misread"_s);
     session.correctReading(id, {3, u"A2"_s}, 1.5, u"1.5"_s, u"misread"_s);
     EXPECT_EQ(verdict(), (ui::Sentence{ui::State::Attention, u"1 of 1 to repeat"_s}));

@@ -49,7 +49,7 @@ QString scoped(const run::Run &run, const Check &check)
                               ? check.scope.measurand
                               : evaluation::scopeText(check.scope, run);
     return evaluation::capitalised(where.isEmpty() ? check.message()
-                                                   : VerdictsWords::tr("%1: %2").arg(where, check.message()));
+                                                   : VerdictsWords::tr("%1: %2").arg(where, evaluation::afterColon(check.message())));
 }
 
 /// Too little to be measured, and no repeat would help: the result is final.
@@ -198,7 +198,7 @@ QString failureText(const std::vector<evaluation::CheckLine> &lines)
     const QStringList open = notMade(lines);
     return open.isEmpty() ? failures
                           : VerdictsWords::tr("%1 Not made, though the method asks for it: %2.")
-                                .arg(failures, open.join(VerdictsWords::tr("; ")));
+                                .arg(failures, evaluation::afterColon(open.join(VerdictsWords::tr("; "))));
 }
 
 std::vector<Sentence> failureSentences(const run::Run &run, const evaluation::Evaluation &evaluation,
