@@ -20128,7 +20128,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Received</source>
-            <translation>Eingegangen am</translation>
+            <translation>Eingang</translation>
         </message>
         <message>
             <source>%1: take (mL)</source>
@@ -20144,7 +20144,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Make to (mL)</source>
-            <translation>Auffüllen auf (mL)</translation>
+            <translation>Auf (mL)</translation>
         </message>
         <message>
             <source>Factor</source>
