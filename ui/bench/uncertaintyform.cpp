@@ -11,6 +11,7 @@
 
 #include <QFormLayout>
 #include <QLabel>
+#include <QVBoxLayout>
 #include <QScopedValueRollback>
 
 #include <algorithm>
@@ -36,11 +37,14 @@ UncertaintyForm::UncertaintyForm(const Theme &theme, QWidget *parent)
                                      {tr("Sample volume"), tr("%"), u"uncertaintySampleVolume"_s},
                                      {tr("Each dilution step"), tr("%"), u"uncertaintyDilution"_s},
                                      {tr("Extract of a solid"), tr("%"), u"uncertaintyExtract"_s}}};
-    auto *form = new QFormLayout(this);
+    // The words above are no row of the form, which reckons one over both columns too low in large letters.
+    auto *column = new QVBoxLayout(this);
+    auto *form = new QFormLayout;
     form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
     m_summary->setObjectName(u"uncertaintySummary"_s);
     m_summary->setWordWrap(true);
-    form->addRow(m_summary);
+    column->addWidget(m_summary);
+    column->addLayout(form);
     for (std::size_t index = 0; index < texts.size(); ++index) {
         Row &row = m_rows[index];
         row.field = new NumberField(theme, texts[index].unit, this);
