@@ -11,8 +11,8 @@
 
 #include <QFormLayout>
 #include <QLabel>
-#include <QVBoxLayout>
 #include <QScopedValueRollback>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
